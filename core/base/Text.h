@@ -1,0 +1,18 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+
+namespace matwright {
+
+// Words separated by white space; a dash or sign alone is no word.
+int countWords(std::string_view text);
+
+// True for "single-leg-stretch": lower-case letters, digits and single hyphens, starting with a letter.
+bool isIdText(std::string_view text);
+
+// `text` made into an id: lower case, anything else than letters and digits becomes one hyphen.
+// May be empty when nothing is left.
+std::string idTextFrom(std::string_view text);
+
+} // namespace matwright

@@ -1,0 +1,43 @@
+#pragma once
+
+#include "core/evaluate/Schedule.h"
+
+#include <array>
+#include <vector>
+
+namespace matwright {
+
+struct Share {
+  Seconds time;
+  double effortSeconds = 0; // effort (0 to 10) x seconds
+  friend bool operator==(const Share&, const Share&) = default;
+};
+
+// A movement gives its whole time to its main region and spine action, and half of it to each further one.
+struct EffortSpan {
+  Seconds from, to;
+  Effort effort;
+  std::size_t step = 0; // index in the schedule
+  friend bool operator==(const EffortSpan&, const EffortSpan&) = default;
+};
+
+struct Balance {
+  std::array<Share, kWordCount<Region>> regions{};
+  std::array<Share, kWordCount<SpineAction>> spine{};
+  std::array<Share, kWordCount<Elevation>> elevations{};
+  Seconds left, right; // of movements that have sides
+  std::vector<EffortSpan> effort; // work only, in order
+  double meanEffort = 0;          // over the length of the class
+  friend bool operator==(const Balance&, const Balance&) = default;
+};
+
+// Sides match when they differ by less than a second.
+bool sidesMatch(const Balance& balance);
+
+Balance balanceOf(const TransitionGraph& graph, const Schedule& schedule);
+
+// The effort wished for at a moment of the class, 0 to 10: up from 2 to 6 over the first third, there until three quarters,
+// down to 1 at the end (common practice, no source).
+double wishedEffort(Seconds at, Seconds length);
+
+} // namespace matwright

@@ -1,0 +1,93 @@
+// Everything that is computed about a class, in one value that views never go round.
+#pragma once
+
+#include "core/evaluate/Balance.h"
+#include "core/knowledge/Knowledge.h"
+#include "core/evaluate/Schedule.h"
+#include "core/screening/Screening.h"
+
+#include <array>
+#include <span>
+#include <string>
+#include <vector>
+
+namespace matwright {
+
+enum class CautionKind {
+  rule,              // a rule spoke
+  unknownMovement,   // not in the catalogue: it keeps its place and cannot be screened
+  unknownOption,     // the option is not there: taken as written, and said
+  unknownCondition,  // a person has a condition that no rule knows
+  unknownPerson,     // the class names somebody who is not on file
+  noWay,             // no change of position leads here
+};
+
+// Something found by screening: who, which step, why, what instead, how well supported.
+struct Caution {
+  CautionKind kind{};
+  Level level{};
+  std::optional<StepId> step; // none: the class as a whole
+  const Rule* rule = nullptr; // for kind rule; owned by the knowledge
+  std::size_t person = Finding::kNone;    // index in Evaluation::people; kNone: everybody
+  std::size_t condition = Finding::kNone; // index in that person's conditions
+  FeatureSet because;
+  bool cleared = false;
+  bool assumed = false;
+  double measured = 0;
+  std::string name; // the unknown id, for the unknown kinds
+  friend bool operator==(const Caution&, const Caution&) = default;
+};
+
+enum class RemarkKind {
+  beforePrerequisite, // a prerequisite stands later in the class
+  sidesUneven,        // one step's sides do not match, and no other step evens them
+  overTarget,
+  underTarget,
+  bendWithoutArch, // much spinal flexion against little extension
+  emptySection,
+};
+
+// Worth a look, but not about anybody's safety.
+struct Remark {
+  RemarkKind kind{};
+  std::optional<StepId> step;
+  std::size_t section = 0;
+  MovementId other;   // the prerequisite, or the movement that is uneven
+  Seconds first, second; // left/right, length/target, flexion/extension
+  friend bool operator==(const Remark&, const Remark&) = default;
+};
+
+struct Evaluation {
+  std::vector<PersonId> people; // those found, in the order of the class
+  Schedule schedule;
+  Balance balance;
+  std::vector<StepFacts> facts; // one a step
+  std::vector<Caution> cautions; // whole class first, then by step, strongest first
+  std::vector<Remark> remarks;
+  std::array<int, kWordCount<Level>> cautionCounts{};
+
+  // The strongest caution at a step; nothing when none was raised, which does not mean that it is safe.
+  std::optional<Level> strongestAt(StepId step) const;
+  const TimedStep* timed(StepId step) const;
+  friend bool operator==(const Evaluation&, const Evaluation&) = default;
+};
+
+// `roster` holds everybody on file; those whom the class names are screened. `day` is the day the class is taught,
+// which decides weeks, clearances and their ends. The result points into `knowledge`, which must outlive it.
+Evaluation evaluate(const Knowledge& knowledge, const ClassPlan& plan, std::span<const Person> roster, Date day);
+
+// What putting a movement at a place would do.
+struct Candidate {
+  const Movement* movement = nullptr;
+  Seconds added;       // to the length
+  int addedChanges = 0;
+  std::array<int, kWordCount<Level>> addedCautions{};
+  std::optional<Level> strongest; // of the cautions it adds
+};
+
+// One candidate for each movement of the catalogue, what fits best first: weaker strongest caution (none, watch, adapt,
+// ask first, leave out), then fewer added changes, then fewer seconds of moving, then the catalogue's order.
+std::vector<Candidate> candidatesFor(const Knowledge& knowledge, const ClassPlan& plan,
+                                     std::span<const Person> roster, Date day, Place place);
+
+} // namespace matwright
