@@ -115,9 +115,6 @@ enum class Refusal {
   personNamedTwice,
 };
 
-inline constexpr std::size_t kLongestName = 120;  // bytes
-inline constexpr std::size_t kLongestNote = 4000; // bytes
-
 // The class after the edit, or why it cannot be done; never a part of it, never a clamped value. An edit that
 // changes nothing gives the same class.
 Result<ClassPlan, Refusal> applyEdit(const ClassPlan& plan, const Edit& edit);

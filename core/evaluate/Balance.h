@@ -13,7 +13,7 @@ struct Share {
   friend bool operator==(const Share&, const Share&) = default;
 };
 
-// A movement gives its whole time to its main region and spine action, and half of it to each further one.
+// A stretch of work at one effort. A step done on each side gives two when there is a turn between them.
 struct EffortSpan {
   Seconds from, to;
   Effort effort;
@@ -21,11 +21,14 @@ struct EffortSpan {
   friend bool operator==(const EffortSpan&, const EffortSpan&) = default;
 };
 
+// Only work counts, not the gaps. A movement gives its whole time to its main region and spine action, and half of it
+// to each further one. Its time goes to the elevation of its position, half to each when it starts and ends in two. A
+// movement that is not in the catalogue counts for its elevation alone, with no effort.
 struct Balance {
   std::array<Share, kWordCount<Region>> regions{};
   std::array<Share, kWordCount<SpineAction>> spine{};
   std::array<Share, kWordCount<Elevation>> elevations{};
-  Seconds left, right; // of movements that have sides
+  Seconds left, right;            // of movements that have sides
   std::vector<EffortSpan> effort; // work only, in order
   double meanEffort = 0;          // over the length of the class
   friend bool operator==(const Balance&, const Balance&) = default;
@@ -36,8 +39,8 @@ bool sidesMatch(const Balance& balance);
 
 Balance balanceOf(const TransitionGraph& graph, const Schedule& schedule);
 
-// The effort wished for at a moment of the class, 0 to 10: up from 2 to 6 over the first third, there until three quarters,
-// down to 1 at the end (common practice, no source).
+// The effort wished for at a moment of the class, 0 to 10: up from 2 to 6 over the first third, there until three
+// quarters, down to 1 at the end (common practice, no source).
 double wishedEffort(Seconds at, Seconds length);
 
 } // namespace matwright

@@ -6,12 +6,21 @@ namespace matwright {
 
 bool isWellFormed(const Dose& dose) { return dose.amount >= 1 && dose.amount <= Dose::kMost; }
 
+namespace {
+
+// Passes that begin within a time; a pass that would begin at its very end does not. The tolerance keeps rounding of
+// lengths such as 3 x 0.2 s from beginning one more.
+int passesBegun(Seconds time, Seconds repetition) {
+  return repetition > Seconds{} ? static_cast<int>(std::ceil(time / repetition - 1e-9)) : 1;
+}
+
+} // namespace
+
 Work workOf(const Dose& dose, const Tempo& tempo, Sides sides, std::optional<Side> only) {
   const Seconds repetition = lengthOf(tempo);
   const bool timed = dose.unit == DoseUnit::seconds;
   const Seconds once = timed ? Seconds(dose.amount) : repetition * dose.amount;
-  const int passes =
-      timed ? static_cast<int>(std::ceil(dose.amount / repetition.value())) : dose.amount;
+  const int passes = timed ? passesBegun(once, repetition) : dose.amount;
   switch (sides) {
   case Sides::together:
     return {once, once, once, passes};

@@ -6,6 +6,7 @@
 #include "core/units/Units.h"
 
 #include <compare>
+#include <cstddef>
 #include <cstdint>
 #include <functional>
 #include <optional>
@@ -13,6 +14,10 @@
 #include <vector>
 
 namespace matwright {
+
+// The most that a name or a note of a document may hold, in bytes.
+inline constexpr std::size_t kLongestName = 120;
+inline constexpr std::size_t kLongestNote = 4000;
 
 // Identity of a step within one class: positive, never used twice in the life of an open document.
 struct StepId {

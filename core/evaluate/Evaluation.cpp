@@ -1,0 +1,39 @@
+#include "core/evaluate/Evaluation.h"
+
+#include "core/evaluate/Facts.h"
+#include "core/evaluate/Group.h"
+#include "core/evaluate/Remarks.h"
+
+#include <algorithm>
+
+namespace matwright {
+
+std::optional<Level> Evaluation::strongestAt(StepId step) const {
+  std::optional<Level> strongest;
+  for (const Caution& caution : cautions)
+    if (caution.step == step && (!strongest || caution.level > *strongest))
+      strongest = caution.level;
+  return strongest;
+}
+
+const TimedStep* Evaluation::timed(StepId step) const {
+  const auto at = std::find_if(schedule.steps.begin(), schedule.steps.end(),
+                               [&](const TimedStep& candidate) { return candidate.id == step; });
+  return at == schedule.steps.end() ? nullptr : &*at;
+}
+
+Evaluation evaluate(const Knowledge& knowledge, const ClassPlan& plan, std::span<const Person> roster, Date day) {
+  const Group group(knowledge, plan.people, roster, day);
+  Evaluation evaluation;
+  evaluation.people = group.ids();
+  evaluation.schedule = scheduleOf(knowledge.catalogue, knowledge.transitions, group.ways(), plan);
+  evaluation.balance = balanceOf(knowledge.transitions, evaluation.schedule);
+  evaluation.facts = factsOf(knowledge.transitions, evaluation.schedule);
+  evaluation.cautions = group.cautionsOn(plan, evaluation.schedule, evaluation.facts);
+  for (const Caution& caution : evaluation.cautions)
+    ++evaluation.cautionCounts[static_cast<std::size_t>(caution.level)];
+  evaluation.remarks = remarksOn(plan, evaluation.schedule, evaluation.balance);
+  return evaluation;
+}
+
+} // namespace matwright

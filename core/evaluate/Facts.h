@@ -1,0 +1,23 @@
+#pragma once
+
+#include "core/evaluate/Schedule.h"
+#include "core/screening/Screening.h"
+
+#include <vector>
+
+namespace matwright {
+
+// What each step of a class asks of those who do it, one a step of the schedule, in the order of the class.
+//
+//   features      = (those of the movement and of all positions it starts or ends in) without what its option takes
+//   away,
+//                   with what the option adds
+//   wayFeatures   = those of the way into it and of the turn between its sides
+//   restFeatures  = those that every position from the end of the step before to the start of this one has, without
+//   what
+//                   the options of the two steps take away. Before the first step people rest where it starts.
+//
+// Of a movement that is not in the catalogue only the position is known.
+std::vector<StepFacts> factsOf(const TransitionGraph& graph, const Schedule& schedule);
+
+} // namespace matwright

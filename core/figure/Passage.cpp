@@ -1,0 +1,151 @@
+#include "core/figure/Passage.h"
+
+#include "core/figure/Resting.h"
+
+#include <algorithm>
+#include <numbers>
+#include <vector>
+
+namespace matwright {
+
+namespace {
+
+double mix(double a, double b, double share) { return a + (b - a) * share; }
+
+SpineAngles mix(const SpineAngles& a, const SpineAngles& b, double share) {
+  return {mix(a.bend, b.bend, share), mix(a.side, b.side, share), mix(a.turn, b.turn, share)};
+}
+ArmAngles mix(const ArmAngles& a, const ArmAngles& b, double share) {
+  return {mix(a.shoulder, b.shoulder, share), mix(a.out, b.out, share), mix(a.elbow, b.elbow, share)};
+}
+LegAngles mix(const LegAngles& a, const LegAngles& b, double share) {
+  return {mix(a.hip, b.hip, share), mix(a.out, b.out, share), mix(a.turn, b.turn, share), mix(a.knee, b.knee, share),
+          mix(a.ankle, b.ankle, share)};
+}
+EndPiece mix(const EndPiece& a, const EndPiece& b, double share) {
+  const Vec3 along = direction(between(a.along, b.along, share), a.along);
+  const Vec3 outward = between(a.outward, b.outward, share);
+  return {along, direction(outward - along * dot(outward, along), a.outward)};
+}
+
+// What rests in both: whole contacts, and parts of those that only one of the two has whole.
+EnumSet<Contact> sharedContacts(EnumSet<Contact> one, EnumSet<Contact> other) {
+  const EnumSet<Contact> both = one & other;
+  const EnumSet<Contact> within = withParts(both).without(both);
+  return both | (withParts(one) & withParts(other)).without(within);
+}
+
+// An arm whose straight way leads deep through the floor goes round by the side.
+void sweepArms(Articulation& middle, const Articulation& halfway, double share) {
+  constexpr double kDeep = -0.03, kOutward = 80;
+  const PosedBody body = posed(halfway);
+  for (const Limb limb : kBothLimbs) {
+    const PosedArm& arm = body.arms[index(limb)];
+    const bool resting = middle.pose.on.contains(contactOf(Contact::handNear, limb)) ||
+                         middle.pose.on.contains(contactOf(Contact::forearmNear, limb));
+    if (!resting && std::min(arm.elbow.y, arm.wrist.y) < kDeep)
+      middle.pose.arms[index(limb)].out += kOutward * std::sin(share * std::numbers::pi);
+  }
+}
+
+} // namespace
+
+Pose interpolated(const Pose& start, const Pose& end, double share) {
+  Pose pose = share < 0.5 ? start : end;
+  pose.lean = mix(start.lean, end.lean, share);
+  pose.roll = mix(start.roll, end.roll, share);
+  pose.lumbar = mix(start.lumbar, end.lumbar, share);
+  pose.thorax = mix(start.thorax, end.thorax, share);
+  pose.neck = mix(start.neck, end.neck, share);
+  for (const Limb limb : kBothLimbs) {
+    pose.arms[index(limb)] = mix(start.arms[index(limb)], end.arms[index(limb)], share);
+    pose.legs[index(limb)] = mix(start.legs[index(limb)], end.legs[index(limb)], share);
+  }
+  return pose;
+}
+
+Settled alignedTo(const Settled& start, const Settled& end) {
+  const Pose& from = start.articulation.pose;
+  const Pose& to = end.articulation.pose;
+  const EnumSet<Contact> shared = sharedContacts(from.on, to.on);
+  Vec3 offset = start.body.pelvis() - end.body.pelvis();
+  if (start.wall && end.wall) {
+    offset.x = *start.wall - *end.wall;
+  } else if (!shared.empty()) {
+    offset = {};
+    shared.forEach(
+        [&](Contact contact) { offset = offset + placeOf(start.body, contact) - placeOf(end.body, contact); });
+    offset = offset * (1.0 / shared.size());
+  }
+  Settled moved = end;
+  moved.articulation.pelvis = end.articulation.pelvis + Vec3{offset.x, 0, offset.z};
+  moved.body = posed(moved.articulation);
+  if (moved.wall)
+    *moved.wall += offset.x;
+  return moved;
+}
+
+namespace {
+
+constexpr int kLinks = 24;
+
+Articulation mixed(const Articulation& a, const Articulation& b, double share) {
+  Articulation middle = a;
+  middle.pose = interpolated(a.pose, b.pose, share);
+  middle.pelvis = between(a.pelvis, b.pelvis, share);
+  for (const Limb limb : kBothLimbs) {
+    const std::size_t i = index(limb);
+    middle.feet[i] = mix(a.feet[i], b.feet[i], share);
+    middle.hands[i] = mix(a.hands[i], b.hands[i], share);
+    middle.shoulderOffsets[i] = mix(a.shoulderOffsets[i], b.shoulderOffsets[i], share);
+  }
+  return middle;
+}
+
+Settled shapeBetween(const Settled& start, const Settled& end, double share) {
+  const Articulation& a = start.articulation;
+  const Articulation& b = end.articulation;
+  Articulation middle = mixed(a, b, share);
+  middle.pose.on = sharedContacts(a.pose.on, b.pose.on);
+  middle.pose.wall = a.pose.wall & b.pose.wall;
+  sweepArms(middle, mixed(a, b, 0.5), share);
+  std::vector<Hold> holds;
+  middle.pose.on.without(kTrunkContacts).forEach([&](Contact contact) {
+    holds.push_back({contact, between(placeOf(start.body, contact), placeOf(end.body, contact), share)});
+  });
+  return settledFrom(middle, holds, start.wall);
+}
+
+} // namespace
+
+Passage::Passage(const Settled& start, const Settled& end) {
+  const Settled aligned = alignedTo(start, end);
+  shapes_.push_back(start);
+  for (int i = 1; i < kLinks; ++i)
+    shapes_.push_back(shapeBetween(start, aligned, static_cast<double>(i) / kLinks));
+  shapes_.push_back(aligned);
+}
+
+Settled Passage::at(double share) const {
+  const double place = std::clamp(share, 0.0, 1.0) * kLinks;
+  const std::size_t link = std::min(static_cast<std::size_t>(place), static_cast<std::size_t>(kLinks - 1));
+  const double part = place - static_cast<double>(link);
+  const Settled& before = shapes_[link];
+  const Settled& after = shapes_[link + 1];
+  if (part <= 0)
+    return before;
+  if (part >= 1)
+    return after;
+  Settled shape = part < 0.5 ? before : after;
+  shape.articulation = mixed(before.articulation, after.articulation, part);
+  if (before.wall && after.wall)
+    shape.wall = mix(*before.wall, *after.wall, part);
+  shape.body = posed(shape.articulation);
+  if (const double low = clearance(shape.body); low < 0) {
+    shape.articulation.pelvis.y -= low;
+    move(shape.body, {0, -low, 0});
+  }
+  return shape;
+}
+
+} // namespace matwright

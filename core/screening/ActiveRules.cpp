@@ -1,0 +1,111 @@
+#include "core/screening/Screening.h"
+
+#include <algorithm>
+
+namespace matwright {
+namespace {
+
+enum class Answer { holds, speaksAgainst, open };
+
+// Whole weeks up to the day; a part of a week before the due date counts as no week to go.
+int weekOf(QualifierKind kind, Date date, Date day) {
+  if (kind == QualifierKind::weeksSince)
+    return wholeWeeksBetween(date, day);
+  const bool past = std::chrono::sys_days{date} < std::chrono::sys_days{day};
+  return past ? 40 + wholeWeeksBetween(date, day) : 40 - wholeWeeksBetween(day, date);
+}
+
+Answer answer(bool holds) { return holds ? Answer::holds : Answer::speaksAgainst; }
+
+Answer answerTo(const QualifierTest& test, const QualifierSpec& spec, const QualifierValue& value, Date day) {
+  switch (spec.kind) {
+  case QualifierKind::weeksSince:
+  case QualifierKind::pregnancyWeek: {
+    const Date* date = std::get_if<Date>(&value);
+    if (!date || !date->ok())
+      return Answer::open;
+    const int week = std::max(0, weekOf(spec.kind, *date, day));
+    return answer((!test.from || *test.from <= week) && (!test.below || week < *test.below));
+  }
+  case QualifierKind::choice: {
+    const std::string* choice = std::get_if<std::string>(&value);
+    const bool known = choice && std::any_of(spec.choices.begin(), spec.choices.end(),
+                                             [&](const Choice& candidate) { return candidate.id == *choice; });
+    if (!known)
+      return Answer::open;
+    return answer(std::find(test.choices.begin(), test.choices.end(), *choice) != test.choices.end());
+  }
+  case QualifierKind::flag: {
+    const bool* flag = std::get_if<bool>(&value);
+    if (!flag)
+      return Answer::open;
+    return answer(!test.flag || *test.flag == *flag);
+  }
+  }
+  return Answer::open;
+}
+
+// Whether all tests of the rule hold for one condition of a person: open when none speaks against it and one is open.
+Answer answerTo(const Rule& rule, const Condition* condition, const PersonCondition& held, Date day) {
+  Answer all = Answer::holds;
+  for (const QualifierTest& test : rule.when) {
+    const QualifierSpec* spec = condition ? findQualifier(*condition, test.qualifier) : nullptr;
+    const auto value = held.qualifiers.find(test.qualifier);
+    const Answer one =
+        spec && value != held.qualifiers.end() ? answerTo(test, *spec, value->second, day) : Answer::open;
+    if (one == Answer::speaksAgainst)
+      return one;
+    if (one == Answer::open)
+      all = one;
+  }
+  return all;
+}
+
+template <class PersonAt>
+std::vector<ActiveRule> activeRulesOf(const RuleBook& book, std::size_t people, PersonAt personAt, Date day) {
+  std::vector<ActiveRule> active;
+  for (std::size_t rule = 0; rule < book.rules.size(); ++rule)
+    if (!book.rules[rule].condition)
+      active.push_back({rule, Finding::kNone, Finding::kNone, !book.rules[rule].when.empty()});
+  for (std::size_t person = 0; person < people; ++person) {
+    const std::vector<PersonCondition>& conditions = personAt(person).conditions;
+    if (conditions.empty())
+      continue;
+    for (std::size_t rule = 0; rule < book.rules.size(); ++rule) {
+      const Rule& candidate = book.rules[rule];
+      for (std::size_t at = 0; at < conditions.size(); ++at) {
+        if (!candidate.condition || *candidate.condition != conditions[at].condition)
+          continue;
+        const Condition* condition = candidate.when.empty() ? nullptr : book.findCondition(*candidate.condition);
+        const Answer all = answerTo(candidate, condition, conditions[at], day);
+        if (all != Answer::speaksAgainst)
+          active.push_back({rule, person, at, all == Answer::open});
+      }
+    }
+  }
+  return active;
+}
+
+} // namespace
+
+std::vector<ActiveRule> activeRules(const RuleBook& book, std::span<const Person> people, Date day) {
+  return activeRulesOf(
+      book, people.size(), [&](std::size_t i) -> const Person& { return people[i]; }, day);
+}
+
+std::vector<ActiveRule> activeRules(const RuleBook& book, std::span<const Person* const> people, Date day) {
+  return activeRulesOf(
+      book, people.size(), [&](std::size_t i) -> const Person& { return *people[i]; }, day);
+}
+
+FeatureSet featuresToAvoidOnWays(const RuleBook& book, std::span<const ActiveRule> active) {
+  FeatureSet avoid;
+  for (const ActiveRule& each : active) {
+    const Rule& rule = book.rules[each.rule];
+    if (rule.scope == Scope::way && rule.level >= Level::adapt)
+      avoid |= rule.any | rule.all;
+  }
+  return avoid;
+}
+
+} // namespace matwright
