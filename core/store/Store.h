@@ -39,14 +39,14 @@ inline constexpr int kStudioVersion = 1;
 // every reference is checked. All errors found are given, not only the first.
 Result<Knowledge, std::vector<Error>> readKnowledge(const std::filesystem::path& folder);
 
-// Documents: newer versions are refused, older ones are migrated, unknown keys are kept, everything known is checked and
-// named by path. References into the catalogue are not checked: an unknown movement keeps its place.
+// Documents: newer versions are refused, older ones are migrated, unknown keys are kept, everything known is checked
+// and named by path. References into the catalogue are not checked: an unknown movement keeps its place.
 Result<Stored<ClassPlan>> parseClass(std::string_view text, const std::string& file);
 Result<Stored<Person>> parsePerson(std::string_view text, const std::string& file);
 Result<Stored<Studio>> parseStudio(std::string_view text, const std::string& file);
 
-// Canonical text: keys sorted, two spaces, C locale, newline at the end; the same value gives the same bytes. Unknown keys
-// of `kept` are put back where the thing they belonged to still is (steps by id, sections and phases by place).
+// Canonical text: keys sorted, two spaces, C locale, newline at the end; the same value gives the same bytes. Unknown
+// keys of `kept` are put back where the thing they belonged to still is (steps by id, sections and phases by place).
 std::string classText(const ClassPlan& plan, const KeptTree& kept = nullptr);
 std::string personText(const Person& person, const KeptTree& kept = nullptr);
 std::string studioText(const Studio& studio, const KeptTree& kept = nullptr);

@@ -1,0 +1,85 @@
+// The knowledge files as they are decoded, one by one, and the checks that hold them together afterwards.
+//
+// A read... function takes the root object that openTree gave. A check... function looks at what was decoded: ids, and
+// references to things that are on hand. Both note what is wrong; drafts are complete even then.
+#pragma once
+
+#include "core/knowledge/Knowledge.h"
+#include "core/store/Document.h"
+#include "core/store/PoseJson.h"
+
+#include <filesystem>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace matwright {
+
+// Where a draft was written.
+struct Origin {
+  std::string file;
+  std::string path;
+};
+
+struct PositionDraft {
+  Position position; // its pose is set by checkPositions
+  PoseSpec pose;
+  Origin origin;
+};
+
+struct ChangeDraft {
+  Change change;
+  Origin origin;
+};
+
+struct MovementDraft {
+  Movement movement; // its poses, and those of its options, are set by checkMovements
+  KeyPoseSpecs poses;
+  std::vector<std::optional<KeyPoseSpecs>> optionPoses; // one an option
+  Origin origin;
+};
+
+struct ConditionDraft {
+  Condition condition;
+  Origin origin;
+};
+
+struct SourceDraft {
+  Source source;
+  Origin origin;
+};
+
+struct RuleDraft {
+  Rule rule;
+  Origin origin;
+};
+
+std::vector<PositionDraft> readPositionDrafts(const Json& tree, Reading& reading);
+std::vector<ChangeDraft> readChangeDrafts(const Json& tree, Reading& reading);
+std::vector<MovementDraft> readMovementDrafts(const Json& tree, Reading& reading);
+std::vector<ConditionDraft> readConditionDrafts(const Json& tree, Reading& reading);
+std::vector<SourceDraft> readSourceDrafts(const Json& tree, Reading& reading);
+std::vector<RuleDraft> readRuleDrafts(const Json& tree, Reading& reading);
+
+// The files *.json of a folder in the order of their names, hidden ones left out.
+Result<std::vector<std::filesystem::path>> jsonFilesIn(const std::filesystem::path& folder);
+
+using Errors = std::vector<Error>;
+void noteAt(Errors& errors, const Origin& origin, const std::string& below, ErrorCode code, std::string expected,
+            std::string found);
+
+// Null stands for a list that could not be read as a whole: references into it are then not checked.
+// Unique ids, mutual mirrors, bases of poses; sets the poses.
+void checkPositions(std::vector<PositionDraft>& positions, Errors& errors);
+// Positions named, and no change twice, also not from the other side.
+void checkChanges(const std::vector<ChangeDraft>& changes, const std::vector<PositionDraft>* positions, Errors& errors);
+// Unique ids, positions, prerequisites without circles, bases of poses; sets the poses.
+void checkMovements(std::vector<MovementDraft>& movements, const std::vector<PositionDraft>* positions,
+                    bool allMovements, Errors& errors);
+void checkConditions(const std::vector<ConditionDraft>& conditions, Errors& errors);
+void checkSources(const std::vector<SourceDraft>& sources, Errors& errors);
+// Unique ids, and tests, conditions and sources that are there and fit together.
+void checkRules(const std::vector<RuleDraft>& rules, const std::vector<ConditionDraft>* conditions,
+                const std::vector<SourceDraft>* sources, Errors& errors);
+
+} // namespace matwright

@@ -1,0 +1,85 @@
+#include "core/store/PlanParts.h"
+
+namespace matwright {
+namespace {
+
+std::string placeOfStep(StepId id) { return "/steps/" + std::to_string(id.value); }
+
+} // namespace
+
+Dose readDose(const std::optional<Spot>& spot, const RestPolicy& rest) {
+  ObjectReader object(spot);
+  Dose dose;
+  dose.amount = static_cast<int>(readInteger(object.need("amount"), 1, Dose::kMost));
+  dose.unit = readWord<DoseUnit>(object.need("unit"));
+  rest.applyTo(object);
+  return dose;
+}
+
+Tempo readTempo(const std::optional<Spot>& spot, const RestPolicy& rest) {
+  ObjectReader object(spot);
+  Tempo tempo;
+  tempo.secondsPerCount =
+      Seconds(readNumber(object.need("secondsPerCount"), Tempo::kFastestCount, Tempo::kSlowestCount));
+  tempo.phases.clear();
+  std::size_t index = 0;
+  for (const Spot& entry : readList(object.need("phases"), 1, Tempo::kMostPhases)) {
+    ObjectReader phase(entry);
+    tempo.phases.push_back({readWord<Breath>(phase.need("breath")),
+                            static_cast<int>(readInteger(phase.need("counts"), 1, Tempo::kMostCounts))});
+    rest.below("phases/" + std::to_string(index++)).applyTo(phase);
+  }
+  rest.applyTo(object);
+  return tempo;
+}
+
+Step readStep(const std::optional<Spot>& spot) {
+  ObjectReader object(spot);
+  Step step;
+  step.id = {readInteger(object.need("id"), 1, kHighestStepId)};
+  const RestPolicy rest{true, placeOfStep(step.id)};
+  step.movement = readId<MovementId>(object.need("movement"));
+  step.option = readId<OptionId>(object.find("option"));
+  step.dose = readDose(object.need("dose"), rest.below("dose"));
+  step.tempo = readTempo(object.need("tempo"), rest.below("tempo"));
+  step.onlySide = findWord<Side>(object.find("onlySide"));
+  step.note = readText(object.find("note"), 0, kLongestNote);
+  rest.applyTo(object);
+  return step;
+}
+
+Json doseJson(const Dose& dose, const SourceTree* kept, const std::string& place) {
+  Json object = {{"amount", dose.amount}, {"unit", word(dose.unit)}};
+  putBack(kept, place, object);
+  return object;
+}
+
+Json tempoJson(const Tempo& tempo, const SourceTree* kept, const std::string& place) {
+  Json phases = Json::array();
+  for (const Phase& phase : tempo.phases) {
+    Json object = {{"breath", word(phase.breath)}, {"counts", phase.counts}};
+    putBack(kept, place + "/phases/" + std::to_string(phases.size()), object);
+    phases.push_back(std::move(object));
+  }
+  Json object = {{"secondsPerCount", tempo.secondsPerCount.value()}, {"phases", std::move(phases)}};
+  putBack(kept, place, object);
+  return object;
+}
+
+Json stepJson(const Step& step, const SourceTree* kept) {
+  const std::string place = placeOfStep(step.id);
+  Json object = {{"id", step.id.value},
+                 {"movement", step.movement.value},
+                 {"dose", doseJson(step.dose, kept, place + "/dose")},
+                 {"tempo", tempoJson(step.tempo, kept, place + "/tempo")}};
+  if (!step.option.empty())
+    object["option"] = step.option.value;
+  if (step.onlySide)
+    object["onlySide"] = word(*step.onlySide);
+  if (!step.note.empty())
+    object["note"] = step.note;
+  putBack(kept, place, object);
+  return object;
+}
+
+} // namespace matwright
