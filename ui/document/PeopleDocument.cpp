@@ -1,0 +1,89 @@
+#include "ui/document/PeopleDocument.h"
+
+#include "core/base/Text.h"
+
+#include <algorithm>
+
+namespace matwright {
+
+class PeopleDocument::Change : public QUndoCommand {
+public:
+  Change(PeopleDocument& document, List before, List after, const QString& what, QString mergeKey, quint64 gesture)
+      : QUndoCommand(what), document_(document), before_(std::move(before)), after_(std::move(after)),
+        mergeKey_(std::move(mergeKey)), gesture_(gesture) {}
+
+  void undo() override { document_.show(before_); }
+  void redo() override { document_.show(after_); }
+  int id() const override { return mergeKey_.isEmpty() ? -1 : 1; }
+  bool mergeWith(const QUndoCommand* next) override {
+    const auto* change = static_cast<const Change*>(next);
+    if (change->mergeKey_ != mergeKey_ || change->gesture_ != gesture_)
+      return false;
+    after_ = change->after_;
+    setObsolete(*before_ == *after_);
+    return true;
+  }
+
+private:
+  PeopleDocument& document_;
+  List before_, after_;
+  QString mergeKey_;
+  quint64 gesture_;
+};
+
+PeopleDocument::PeopleDocument(QObject* parent) : QObject(parent) {}
+
+const Person* PeopleDocument::find(const PersonId& id) const {
+  const auto at = std::find_if(people_->begin(), people_->end(), [&](const Person& person) { return person.id == id; });
+  return at == people_->end() ? nullptr : &*at;
+}
+
+void PeopleDocument::load(std::vector<Person> people) {
+  undoStack_.clear();
+  ++gesture_;
+  show(std::make_shared<const std::vector<Person>>(std::move(people)));
+}
+
+PersonId PeopleDocument::add(const QString& name, const QString& what) {
+  Person person;
+  person.name = name.toStdString();
+  person.initials = initialsFrom(person.name);
+  std::string stem = idTextFrom(person.name);
+  if (stem.empty())
+    stem = "person";
+  person.id.value = stem;
+  for (int number = 2; find(person.id); ++number)
+    person.id.value = stem + "-" + std::to_string(number);
+  auto after = *people_;
+  after.push_back(person);
+  push(std::move(after), what);
+  return person.id;
+}
+
+void PeopleDocument::remove(const PersonId& id, const QString& what) {
+  auto after = *people_;
+  std::erase_if(after, [&](const Person& person) { return person.id == id; });
+  push(std::move(after), what);
+}
+
+void PeopleDocument::change(const Person& person, const QString& what, const QString& mergeKey) {
+  auto after = *people_;
+  for (Person& candidate : after)
+    if (candidate.id == person.id)
+      candidate = person;
+  push(std::move(after), what, mergeKey);
+}
+
+void PeopleDocument::push(std::vector<Person> after, const QString& what, const QString& mergeKey) {
+  if (after == *people_)
+    return;
+  undoStack_.push(new Change(*this, people_, std::make_shared<const std::vector<Person>>(std::move(after)), what,
+                             mergeKey, gesture_));
+}
+
+void PeopleDocument::show(List people) {
+  people_ = std::move(people);
+  Q_EMIT changed();
+}
+
+} // namespace matwright

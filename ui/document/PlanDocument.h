@@ -1,0 +1,75 @@
+// The one owner of an open class. Every change goes through perform(); every view reads snapshot().
+#pragma once
+
+#include "core/edit/Edit.h"
+#include "core/evaluate/Evaluation.h"
+
+#include <QObject>
+#include <QUndoStack>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <vector>
+
+namespace matwright {
+
+// A class with its evaluation: neither is ever seen without the other. Cheap to copy, never changes.
+struct Snapshot {
+  quint64 revision = 0;
+  std::shared_ptr<const ClassPlan> plan;
+  std::shared_ptr<const Evaluation> evaluation;
+};
+
+class PlanDocument : public QObject {
+  Q_OBJECT
+
+public:
+  // `today` gives the day for classes without a date of their own; it is asked whenever the class is evaluated.
+  PlanDocument(std::shared_ptr<const Knowledge> knowledge, std::function<Date()> today, QObject* parent = nullptr);
+
+  const Snapshot& snapshot() const { return snapshot_; }
+  const ClassPlan& plan() const { return *snapshot_.plan; }
+  const Evaluation& evaluation() const { return *snapshot_.evaluation; }
+  const Knowledge& knowledge() const { return *knowledge_; }
+  const std::vector<Person>& roster() const { return roster_; }
+  Date day() const; // the class's own date, or today
+
+  // Does the edit as one entry of the undo list, named `what` ("Move 2 steps"). An edit that changes nothing leaves
+  // no entry. With a `mergeKey`, an entry directly before with the same key is continued: typing in one field, or
+  // holding a key, is one gesture until sealGesture(). On refusal nothing changes and refused() is emitted.
+  Result<void, Refusal> perform(const Edit& edit, const QString& what, const QString& mergeKey = {});
+  void sealGesture();
+
+  // The class as it would be, without doing it; nothing when the edit would be refused.
+  std::optional<Snapshot> preview(const Edit& edit) const;
+
+  // An id that no step of this document has or ever had.
+  StepId mintStepId();
+
+  // Another class altogether; the undo list starts anew.
+  void load(ClassPlan plan);
+  // The people on file. Not part of the undo list of the class; the class is evaluated again.
+  void setRoster(std::vector<Person> roster);
+
+  QUndoStack* undoStack() { return &undoStack_; }
+
+Q_SIGNALS:
+  void changed(); // the snapshot is a new one
+  void loaded();  // another class altogether; comes before its changed()
+  void refused(matwright::Refusal refusal);
+
+private:
+  class Change;
+  void show(std::shared_ptr<const ClassPlan> plan);
+  std::shared_ptr<const Evaluation> evaluated(const ClassPlan& plan) const;
+
+  std::shared_ptr<const Knowledge> knowledge_;
+  std::function<Date()> today_;
+  std::vector<Person> roster_;
+  Snapshot snapshot_;
+  QUndoStack undoStack_;
+  StepId lastMinted_;
+  quint64 gesture_ = 0;
+};
+
+} // namespace matwright

@@ -1,0 +1,201 @@
+#include "ui/text/CautionText.h"
+
+#include "ui/text/VocabularyText.h"
+
+#include <QCoreApplication>
+
+namespace matwright {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("CautionText", text); }
+
+const Person* personOf(const Caution& caution, const Evaluation& evaluation, std::span<const Person> roster) {
+  if (caution.person == Finding::kNone || caution.person >= evaluation.people.size())
+    return nullptr;
+  for (const Person& person : roster)
+    if (person.id == evaluation.people[caution.person])
+      return &person;
+  return nullptr;
+}
+
+const PersonCondition* conditionOf(const Caution& caution, const Person* person) {
+  return person && caution.condition < person->conditions.size() ? &person->conditions[caution.condition] : nullptr;
+}
+
+QString placeText(const Caution& caution, const Knowledge& knowledge, const ClassPlan& plan) {
+  if (!caution.step)
+    return tr("the whole class");
+  const Step* step = findStep(plan, *caution.step);
+  return step ? movementName(knowledge, step->movement) : QString();
+}
+
+QString measuredText(const Rule& rule, double measured) {
+  if (!rule.over)
+    return {};
+  if (rule.over->unit == MeasureUnit::seconds)
+    return tr("%1 reached, %2 is the mark").arg(clock(Seconds(measured)), clock(Seconds(rule.over->amount)));
+  return tr("%1 repetitions reached, %2 is the mark").arg(measured).arg(rule.over->amount);
+}
+
+QString scopeText(Scope scope) {
+  switch (scope) {
+  case Scope::step:
+    return tr("in this step");
+  case Scope::way:
+    return tr("on the way into this step, where no gentler way is charted");
+  case Scope::total:
+    return tr("added up over the class");
+  case Scope::stretch:
+    return tr("in a row without a break");
+  case Scope::wholeClass:
+    return tr("for the class as a whole");
+  }
+  return {};
+}
+
+QString qualifiersText(const Condition& condition, const PersonCondition& held) {
+  QStringList parts;
+  for (const QualifierSpec& spec : condition.qualifiers) {
+    const auto known = held.qualifiers.find(spec.id);
+    const QString name = QString::fromStdString(spec.name);
+    if (known == held.qualifiers.end())
+      continue;
+    if (const bool* flag = std::get_if<bool>(&known->second)) {
+      parts << (*flag ? name : tr("%1: no").arg(name));
+    } else if (const std::string* choice = std::get_if<std::string>(&known->second)) {
+      QString chosen = QString::fromStdString(*choice);
+      for (const Choice& candidate : spec.choices)
+        if (candidate.id == *choice)
+          chosen = QString::fromStdString(candidate.name);
+      parts << QStringLiteral("%1: %2").arg(name, chosen);
+    } else {
+      parts << QStringLiteral("%1: %2").arg(name, dateText(std::get<Date>(known->second)));
+    }
+  }
+  return parts.join(QStringLiteral("; "));
+}
+
+void addRule(QStringList& whole, const Caution& caution, const Rule& rule, const RuleBook& book) {
+  if (!caution.because.empty()) {
+    whole << tr("Found: %1 (%2).").arg(featureList(caution.because), scopeText(rule.scope));
+    QStringList definitions;
+    caution.because.forEach([&](Feature feature) { definitions << definition(feature); });
+    whole << definitions.join(QLatin1Char(' '));
+  }
+  if (rule.over)
+    whole << measuredText(rule, caution.measured) + QStringLiteral(". ") +
+                 (rule.over->origin == ThresholdOrigin::ours
+                      ? tr("The mark is this program's own: no published threshold is known.")
+                      : tr("The mark is a published one."));
+  whole << tr("Why: %1").arg(QString::fromStdString(rule.why));
+  if (!rule.instead.empty())
+    whole << tr("Instead: %1.").arg(QString::fromStdString(rule.instead));
+  whole << tr("Rests on %1; %2.").arg(text(rule.strength), text(rule.check));
+  if (!rule.contested.empty())
+    whole << tr("Disputed: %1").arg(QString::fromStdString(rule.contested));
+  QStringList sources;
+  for (const SourceId& id : rule.sources)
+    if (const Source* source = book.findSource(id))
+      sources << QString::fromStdString(source->cite);
+  if (!sources.isEmpty())
+    whole << tr("Sources: %1.").arg(sources.join(QStringLiteral("; ")));
+  whole << tr("Rule %1, reviewed %2.").arg(QString::fromStdString(rule.id.value), dateText(rule.reviewed));
+}
+
+} // namespace
+
+CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const ClassPlan& plan,
+                      const Evaluation& evaluation, std::span<const Person> roster) {
+  CautionWords words;
+  const Person* person = personOf(caution, evaluation, roster);
+  words.who = person ? QString::fromStdString(person->name) : tr("Everybody");
+  const QString place = placeText(caution, knowledge, plan);
+  const QString name = QString::fromStdString(caution.name);
+  QStringList whole;
+  switch (caution.kind) {
+  case CautionKind::rule:
+    words.what = caution.because.empty() ? QString::fromStdString(caution.rule->why) : featureList(caution.because);
+    if (caution.rule->over)
+      words.what += QStringLiteral(": ") + measuredText(*caution.rule, caution.measured);
+    words.instead = QString::fromStdString(caution.rule->instead);
+    break;
+  case CautionKind::unknownMovement:
+    words.what = tr("%1 is not in the catalogue, so it cannot be screened").arg(name);
+    break;
+  case CautionKind::unknownOption:
+    words.what = tr("the option %1 is not in the catalogue; screened as written").arg(name);
+    break;
+  case CautionKind::unknownCondition:
+    words.what = tr("no rule knows the condition %1, so it cannot be screened").arg(name);
+    break;
+  case CautionKind::unknownPerson:
+    words.what = tr("%1 is not on file, so nothing can be screened for them").arg(name);
+    break;
+  case CautionKind::noWay:
+    words.what = tr("no change of position leads here from the step before");
+    break;
+  }
+  words.headline = QStringLiteral("%1 \u00b7 %2 \u00b7 %3").arg(words.who, place, text(caution.level));
+  whole << words.headline;
+  const PersonCondition* held = conditionOf(caution, person);
+  if (held) {
+    const Condition* condition = knowledge.rules.findCondition(held->condition);
+    QString line = condition ? QString::fromStdString(condition->name) : QString::fromStdString(held->condition.value);
+    if (condition) {
+      const QString known = qualifiersText(*condition, *held);
+      if (!known.isEmpty())
+        line += QStringLiteral(" (%1)").arg(known);
+    }
+    whole << tr("Condition: %1.").arg(line);
+  }
+  if (caution.kind == CautionKind::rule)
+    addRule(whole, caution, *caution.rule, knowledge.rules);
+  else
+    whole << words.what + QLatin1Char('.');
+  if (caution.assumed)
+    whole << tr("Something about this condition has not been filled in; it was taken as holding, to be on the careful side.");
+  if (caution.cleared)
+    whole << tr("A clearance on file lowers \"ask first\" to \"watch\".");
+  whole << standingNotice();
+  words.whole = whole.join(QLatin1Char('\n'));
+  return words;
+}
+
+QString remarkText(const Remark& remark, const Knowledge& knowledge, const ClassPlan& plan) {
+  const Step* step = remark.step ? findStep(plan, *remark.step) : nullptr;
+  const QString name = step ? movementName(knowledge, step->movement) : QString();
+  switch (remark.kind) {
+  case RemarkKind::beforePrerequisite:
+    return tr("%1 comes before %2, which prepares it").arg(name, movementName(knowledge, remark.other));
+  case RemarkKind::sidesUneven:
+    return tr("%1: left %2, right %3").arg(movementName(knowledge, remark.other), clock(remark.first), clock(remark.second));
+  case RemarkKind::overTarget:
+    return tr("The class runs %1 over its %2").arg(clock(remark.first - remark.second), wholeMinutes(remark.second));
+  case RemarkKind::underTarget:
+    return tr("%1 of the %2 are still free").arg(clock(remark.second - remark.first), wholeMinutes(remark.second));
+  case RemarkKind::bendWithoutArch:
+    return tr("Forward bend %1 against arch %2").arg(clock(remark.first), clock(remark.second));
+  case RemarkKind::emptySection:
+    return tr("The section %1 is empty")
+        .arg(remark.section < plan.sections.size() ? QString::fromStdString(plan.sections[remark.section].name) : QString());
+  }
+  return {};
+}
+
+QString standingNotice() {
+  return tr("General guidance, not medical advice. A written instruction from the person's clinician comes first. No mark "
+            "does not mean safe.");
+}
+
+QString noCautionText(bool anybodyChosen) {
+  return anybodyChosen
+             ? tr("No caution raised for the people chosen. That is not a clearance: the rules do not know everything.")
+             : tr("Nobody is chosen for this class, so nothing has been screened for anybody.");
+}
+
+QStringList stopSigns() {
+  return {tr("chest pain"), tr("faintness"), tr("unusual breathlessness"), tr("pain that spreads down a leg"),
+          tr("new numbness or weakness")};
+}
+
+} // namespace matwright
