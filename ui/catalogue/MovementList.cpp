@@ -1,0 +1,60 @@
+#include "ui/catalogue/MovementList.h"
+
+#include "ui/catalogue/CatalogueDelegate.h"
+#include "ui/catalogue/CatalogueModel.h"
+#include "ui/controls/RowText.h"
+
+#include <QContextMenuEvent>
+#include <QDrag>
+#include <QKeyEvent>
+#include <QMimeData>
+
+namespace matwright {
+
+MovementList::MovementList(QWidget* parent) : QListView(parent) {
+  setItemDelegate(new CatalogueDelegate(*this));
+  setResizeMode(Adjust);
+  setVerticalScrollMode(ScrollPerPixel);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOn);
+  setSelectionMode(SingleSelection);
+  setEditTriggers(NoEditTriggers);
+  setDragEnabled(true);
+  setDragDropMode(DragOnly);
+  setMouseTracking(true);
+  connect(this, &QListView::doubleClicked, this, &MovementList::insertWanted);
+}
+
+void MovementList::keyPressEvent(QKeyEvent* event) {
+  const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+  if (!enter || !currentIndex().isValid()) {
+    QListView::keyPressEvent(event);
+    return;
+  }
+  Q_EMIT insertWanted(currentIndex());
+  event->accept();
+}
+
+void MovementList::contextMenuEvent(QContextMenuEvent* event) {
+  const bool byKey = event->reason() == QContextMenuEvent::Keyboard;
+  const QModelIndex index = byKey ? currentIndex() : indexAt(event->pos());
+  if (!index.isValid())
+    return;
+  Q_EMIT menuWanted(index, byKey ? viewport()->mapToGlobal(visualRect(index).center()) : event->globalPos());
+  event->accept();
+}
+
+void MovementList::startDrag(Qt::DropActions) {
+  const auto* rows = qobject_cast<const CatalogueModel*>(model());
+  const matwright::Movement* movement = rows ? rows->movementAt(currentIndex()) : nullptr;
+  if (!movement)
+    return;
+  auto* drag = new QDrag(this);
+  drag->setMimeData(rows->mimeData({currentIndex()}));
+  drag->setPixmap(dragPixmap(QString::fromStdString(movement->name),
+                             movementPixmap(*movement, CatalogueDelegate::kFigure, *this), *this));
+  drag->setHotSpot({CatalogueDelegate::kFigure.width() / 2, CatalogueDelegate::kFigure.height() / 2});
+  drag->exec(Qt::CopyAction);
+}
+
+} // namespace matwright

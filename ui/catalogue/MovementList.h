@@ -1,0 +1,24 @@
+#pragma once
+
+#include <QListView>
+
+namespace matwright {
+
+// The list of movements: drags one out, and tells when one is to be put into the class.
+class MovementList : public QListView {
+  Q_OBJECT
+
+public:
+  explicit MovementList(QWidget* parent = nullptr);
+
+Q_SIGNALS:
+  void insertWanted(const QModelIndex& index); // Enter or a double click
+  void menuWanted(const QModelIndex& index, const QPoint& globalPoint);
+
+protected:
+  void keyPressEvent(QKeyEvent* event) override;
+  void contextMenuEvent(QContextMenuEvent* event) override;
+  void startDrag(Qt::DropActions actions) override;
+};
+
+} // namespace matwright

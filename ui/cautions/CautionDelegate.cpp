@@ -1,0 +1,74 @@
+#include "ui/cautions/CautionDelegate.h"
+
+#include "ui/controls/Labels.h"
+#include "ui/controls/LevelMark.h"
+#include "ui/controls/RowText.h"
+#include "ui/theme/Theme.h"
+
+#include <QPainter>
+#include <QTreeView>
+
+namespace matwright {
+namespace {
+
+constexpr int kEdge = 6;
+
+std::optional<Level> levelOf(const QModelIndex& index) {
+  const QVariant level = index.data(kLevelRole);
+  return level.isValid() ? std::optional{static_cast<Level>(level.toInt())} : std::nullopt;
+}
+
+std::vector<RowText> linesOf(const QStyleOptionViewItem& option, const QModelIndex& index) {
+  const Theme& theme = rowTheme();
+  const bool remark = !index.data(kGroupRole).toBool() && !levelOf(index);
+  return {{index.data().toString(), remark ? option.font : headingFont(option.font), theme.ink},
+          {index.data(kBodyRole).toString(), option.font, theme.inkSoft},
+          {index.data(kInsteadRole).toString(), option.font, theme.ink}};
+}
+
+// Where the mark begins, and the text, from the left edge of the row.
+int markLeft(const QModelIndex& index) { return index.data(kGroupRole).toBool() ? kEdge + 14 : kEdge + 6; }
+int textLeft(const QStyleOptionViewItem& option, const QModelIndex& index) {
+  return markLeft(index) + levelMarkSize(option.font) + 7;
+}
+
+void paintOpenSign(QPainter& painter, const QPointF& centre, bool open, const QColor& colour) {
+  QPolygonF sign({QPointF(-3, -4), QPointF(3, 0), QPointF(-3, 4)});
+  if (open)
+    sign = QPolygonF({QPointF(-4, -3), QPointF(4, -3), QPointF(0, 3)});
+  sign.translate(centre);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(colour);
+  painter.drawPolygon(sign);
+}
+
+} // namespace
+
+CautionDelegate::CautionDelegate(QTreeView& view) : QStyledItemDelegate(&view), view_(view) {}
+
+void CautionDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+  painter->setRenderHint(QPainter::Antialiasing);
+  paintRowGround(*painter, option);
+  const QRect inside = option.rect.adjusted(markLeft(index), 4, -kEdge, -4);
+  const int side = levelMarkSize(option.font);
+  const Theme& theme = rowTheme();
+  if (const auto level = levelOf(index)) {
+    paintLevelMark(*painter, QRectF(inside.left(), inside.top(), side, side), *level, theme);
+  } else {
+    painter->setPen(Qt::NoPen);
+    painter->setBrush(theme.inkSoft);
+    painter->drawEllipse(QRectF(inside.left() + side / 2.0 - 2, inside.top() + side / 2.0 - 2, 4, 4));
+  }
+  if (index.data(kGroupRole).toBool())
+    paintOpenSign(*painter, QPointF(option.rect.left() + kEdge + 5, inside.top() + side / 2.0), view_.isExpanded(index),
+                  theme.inkSoft);
+  matwright::paint(*painter, option.rect.adjusted(textLeft(option, index), 4, -kEdge, -4), linesOf(option, index));
+}
+
+QSize CautionDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+  const int width = view_.viewport()->width();
+  const int text = heightOf(linesOf(option, index), std::max(60, width - textLeft(option, index) - kEdge));
+  return {width, std::max(text, levelMarkSize(option.font)) + 8};
+}
+
+} // namespace matwright

@@ -1,0 +1,248 @@
+#include "ui/cautions/CautionList.h"
+
+#include "ui/cautions/CautionDelegate.h"
+#include "ui/controls/FlowLayout.h"
+#include "ui/controls/Labels.h"
+#include "ui/text/CautionText.h"
+#include "ui/text/VocabularyText.h"
+
+#include <QComboBox>
+#include <QKeyEvent>
+#include <QPlainTextEdit>
+#include <QResizeEvent>
+#include <QScopedValueRollback>
+#include <QScrollBar>
+#include <QSplitter>
+#include <QStandardItemModel>
+#include <QToolButton>
+#include <QTreeView>
+#include <QVBoxLayout>
+
+namespace matwright {
+namespace {
+
+constexpr int kKeyRole = Qt::UserRole + 20;
+const QString kAllData = QStringLiteral("*");
+const QString kGroupData = QStringLiteral("=");
+
+} // namespace
+
+CautionList::CautionList(PlanDocument& document, StepSelection& selection, QWidget* parent)
+    : QWidget(parent), document_(document), selection_(selection), counts_(softLabel({})), whose_(new QComboBox),
+      reasonButton_(new QToolButton), none_(plainLabel({})), splitter_(new QSplitter(Qt::Vertical)),
+      view_(new QTreeView), model_(new QStandardItemModel(this)), reason_(new QPlainTextEdit) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(10, 8, 10, 8);
+  column->setSpacing(6);
+  column->addWidget(makeHead());
+  column->addWidget(none_);
+  column->addWidget(splitter_, 1);
+  column->addWidget(softLabel(standingNotice()));
+
+  view_->setModel(model_);
+  view_->setItemDelegate(new CautionDelegate(*view_));
+  view_->setHeaderHidden(true);
+  view_->setRootIsDecorated(false);
+  view_->setIndentation(0);
+  view_->setExpandsOnDoubleClick(false);
+  view_->viewport()->installEventFilter(this);
+  view_->installEventFilter(this);
+  view_->setWordWrap(true);
+  view_->setUniformRowHeights(false);
+  view_->setEditTriggers(QAbstractItemView::NoEditTriggers);
+  view_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  view_->setMouseTracking(true);
+  view_->setAccessibleName(tr("Worth a look"));
+  view_->setMinimumHeight(60);
+  splitter_->addWidget(view_);
+  reason_->setReadOnly(true);
+  reason_->setAccessibleName(tr("Whole reason"));
+  reason_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
+  reason_->setMinimumHeight(60);
+  reason_->hide();
+  splitter_->addWidget(reason_);
+  splitter_->setChildrenCollapsible(false);
+
+  connect(&document, &PlanDocument::changed, this, &CautionList::refresh);
+  connect(whose_, &QComboBox::currentIndexChanged, this, [this] {
+    if (!refreshing_)
+      refresh();
+  });
+  connect(reasonButton_, &QToolButton::toggled, this, [this](bool open) {
+    reason_->setVisible(open);
+    showReason();
+  });
+  connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, &CautionList::showReason);
+  connect(view_, &QTreeView::clicked, this, &CautionList::jump);
+  const auto remember = [this](const QModelIndex& index, bool closed) {
+    if (refreshing_)
+      return;
+    const QString key = index.data(kKeyRole).toString();
+    if (closed)
+      closed_.insert(key);
+    else
+      closed_.remove(key);
+  };
+  connect(view_, &QTreeView::collapsed, this, [remember](const QModelIndex& index) { remember(index, true); });
+  connect(view_, &QTreeView::expanded, this, [remember](const QModelIndex& index) { remember(index, false); });
+  refresh();
+}
+
+QWidget* CautionList::makeHead() {
+  auto* head = new QWidget;
+  auto* line = new FlowLayout(head, 8);
+  auto* words = new QWidget;
+  auto* column = new QVBoxLayout(words);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  for (QLabel* label : {headingLabel(tr("Worth a look")), counts_}) {
+    label->setWordWrap(false);
+    column->addWidget(label);
+  }
+  whose_->setAccessibleName(tr("Whose cautions"));
+  whose_->setToolTip(tr("Whose cautions are listed"));
+  whose_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
+  reasonButton_->setText(tr("Whole reason"));
+  reasonButton_->setCheckable(true);
+  reasonButton_->setToolTip(tr("Show condition, rule, sources and what is disputed for the caution chosen"));
+  line->addWidget(words);
+  line->addWidget(whose_);
+  line->addWidget(reasonButton_);
+  return head;
+}
+
+CautionFilter CautionList::filter() const {
+  const QString chosen = whose_->currentData().toString();
+  if (chosen.isEmpty() || chosen == kAllData)
+    return {};
+  if (chosen == kGroupData)
+    return {CautionFilter::Whose::group, {}};
+  return {CautionFilter::Whose::person, {chosen.toStdString()}};
+}
+
+void CautionList::setFilter(const CautionFilter& filter) {
+  const QString wanted = filter.whose == CautionFilter::Whose::all     ? kAllData
+                       : filter.whose == CautionFilter::Whose::group ? kGroupData
+                                                                     : QString::fromStdString(filter.person.value);
+  if (const int at = whose_->findData(wanted); at >= 0)
+    whose_->setCurrentIndex(at);
+}
+
+void CautionList::refreshFilter() {
+  const QString before = whose_->currentData().toString();
+  whose_->clear();
+  whose_->addItem(tr("All cautions"), kAllData);
+  whose_->addItem(tr("For everybody alike"), kGroupData);
+  for (const PersonId& id : document_.evaluation().people)
+    for (const Person& person : document_.roster())
+      if (person.id == id)
+        whose_->addItem(QString::fromStdString(person.name), QString::fromStdString(id.value));
+  whose_->setCurrentIndex(std::max(0, whose_->findData(before)));
+}
+
+void CautionList::refresh() {
+  {
+    const QScopedValueRollback quiet(refreshing_, true);
+    refreshFilter();
+    groups_ = cautionGroups(document_, filter());
+    fill(groups_);
+  }
+  int cautions = 0, remarks = 0;
+  for (const CautionGroup& group : groups_)
+    (group.level ? cautions : remarks) += static_cast<int>(group.rows.size());
+  QStringList parts{tr("%n caution(s)", nullptr, cautions)};
+  if (remarks > 0)
+    parts << tr("%n remark(s) about the class", nullptr, remarks);
+  counts_->setText(parts.join(QStringLiteral(" \u00b7 ")));
+  showText(none_, cautions == 0 ? noCautionText(!document_.plan().people.empty()) : QString());
+  showReason();
+}
+
+void CautionList::fill(const std::vector<CautionGroup>& groups) {
+  const QString current = view_->currentIndex().data(kKeyRole).toString();
+  const int scrolled = view_->verticalScrollBar()->value();
+  model_->clear();
+  QStandardItem* again = nullptr;
+  for (const CautionGroup& group : groups) {
+    auto* heading = new QStandardItem(group.title);
+    heading->setData(true, kGroupRole);
+    heading->setData(group.key, kKeyRole);
+    if (group.level)
+      heading->setData(static_cast<int>(*group.level), kLevelRole);
+    for (const CautionRow& row : group.rows) {
+      auto* item = new QStandardItem(row.title);
+      item->setData(row.key, kKeyRole);
+      item->setData(row.body, kBodyRole);
+      item->setData(row.instead, kInsteadRole);
+      if (row.level)
+        item->setData(static_cast<int>(*row.level), kLevelRole);
+      QStringList spoken{row.title};
+      for (const QString& part : {row.body, row.instead})
+        if (!part.isEmpty())
+          spoken << part;
+      item->setData(spoken.join(QStringLiteral(". ")), Qt::AccessibleTextRole);
+      heading->appendRow(item);
+      if (row.key == current)
+        again = item;
+    }
+    model_->appendRow(heading);
+    view_->setExpanded(heading->index(), !closed_.contains(group.key));
+  }
+  if (again)
+    view_->setCurrentIndex(again->index());
+  view_->verticalScrollBar()->setValue(scrolled);
+}
+
+const CautionRow* CautionList::rowAt(const QModelIndex& index) const {
+  if (!index.isValid() || !index.parent().isValid())
+    return nullptr;
+  const auto group = static_cast<std::size_t>(index.parent().row());
+  const auto row = static_cast<std::size_t>(index.row());
+  return group < groups_.size() && row < groups_[group].rows.size() ? &groups_[group].rows[row] : nullptr;
+}
+
+void CautionList::showReason() {
+  if (!reasonButton_->isChecked() || refreshing_)
+    return;
+  const CautionRow* row = rowAt(view_->currentIndex());
+  const QString words = row ? wholeReason(document_, *row) : tr("Choose a caution to read its whole reason.");
+  if (reason_->toPlainText() != words)
+    reason_->setPlainText(words);
+}
+
+void CautionList::jump(const QModelIndex& index) {
+  if (index.data(kGroupRole).toBool()) {
+    view_->setExpanded(index, !view_->isExpanded(index));
+    return;
+  }
+  const CautionRow* row = rowAt(index);
+  if (!row || !row->step)
+    return;
+  const StepId step = *row->step;
+  selection_.select(step);
+  Q_EMIT stepWanted(step);
+}
+
+void CautionList::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  // Beside the list where there is room, else below it.
+  const bool wide = width() >= 640 && width() > height() * 3 / 2;
+  splitter_->setOrientation(wide ? Qt::Horizontal : Qt::Vertical);
+}
+
+bool CautionList::eventFilter(QObject* watched, QEvent* event) {
+  if (event->type() == QEvent::KeyPress && watched == view_) {
+    const int key = static_cast<QKeyEvent*>(event)->key();
+    if (key == Qt::Key_Return || key == Qt::Key_Enter) {
+      jump(view_->currentIndex());
+      return true;
+    }
+  }
+  // Rows are as tall as their words need at the width of the view.
+  if (event->type() == QEvent::Resize && watched == view_->viewport())
+    QMetaObject::invokeMethod(view_, [this] { view_->doItemsLayout(); }, Qt::QueuedConnection);
+  return QWidget::eventFilter(watched, event);
+}
+
+} // namespace matwright

@@ -1,0 +1,64 @@
+#pragma once
+
+#include "ui/cautions/CautionRows.h"
+#include "ui/document/StepSelection.h"
+
+#include <QHash>
+#include <QSet>
+#include <QWidget>
+
+class QComboBox;
+class QLabel;
+class QModelIndex;
+class QPlainTextEdit;
+class QSplitter;
+class QStandardItemModel;
+class QToolButton;
+class QTreeView;
+
+namespace matwright {
+
+// "Worth a look": everything that was found about the class, strongest first. A click, or Enter, goes to the step. The
+// notice about what a missing caution does not mean is always at the foot.
+class CautionList : public QWidget {
+  Q_OBJECT
+
+public:
+  CautionList(PlanDocument& document, StepSelection& selection, QWidget* parent = nullptr);
+
+  CautionFilter filter() const;
+  void setFilter(const CautionFilter& filter); // nothing happens for a person who is not in the class
+
+Q_SIGNALS:
+  void stepWanted(matwright::StepId step); // after it was selected
+
+protected:
+  void resizeEvent(QResizeEvent* event) override;
+  bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+  QWidget* makeHead();
+  void refresh();
+  void refreshFilter();
+  void fill(const std::vector<CautionGroup>& groups);
+  void showReason();
+  void jump(const QModelIndex& index);
+  const CautionRow* rowAt(const QModelIndex& index) const;
+
+  PlanDocument& document_;
+  StepSelection& selection_;
+  std::vector<CautionGroup> groups_;
+  QSet<QString> closed_; // keys of groups that the user has closed
+  bool refreshing_ = false;
+
+  QLabel* counts_;
+  QComboBox* whose_;
+  QToolButton* reasonButton_;
+  QLabel* none_;
+  QSplitter* splitter_;
+  QTreeView* view_;
+  QStandardItemModel* model_;
+  QPlainTextEdit* reason_;
+};
+
+} // namespace matwright

@@ -1,0 +1,39 @@
+// Text inside rows that a delegate paints: it wraps, so a row is as tall as its words need.
+#pragma once
+
+#include <QColor>
+#include <QFont>
+#include <QPainter>
+#include <QPixmap>
+#include <QStyleOptionViewItem>
+#include <vector>
+
+namespace matwright {
+
+struct Theme;
+
+struct RowText {
+  QString text;
+  QFont font;
+  QColor colour;
+};
+
+int heightOf(const RowText& line, int width);
+// One below the other; empty ones take no room.
+int heightOf(const std::vector<RowText>& lines, int width);
+void paint(QPainter& painter, const QRect& area, const std::vector<RowText>& lines);
+
+// The theme that rows are painted in. It goes by the application's palette: a view with a transparent ground has no base
+// colour to tell light from dark by.
+const Theme& rowTheme();
+
+// The ground of a row: selected, under the pointer, and a frame when it has the keyboard's attention.
+void paintRowGround(QPainter& painter, const QStyleOptionViewItem& option);
+
+// What hangs on the pointer while something is dragged: a card with its name and, where there is one, its figure.
+QPixmap dragPixmap(const QString& text, const QPixmap& figure, const QWidget& from);
+
+// "leave out" -> "Leave out".
+QString withCapital(QString text);
+
+} // namespace matwright

@@ -1,0 +1,31 @@
+// The outlines of a figure's parts as painter paths.
+#pragma once
+
+#include "core/figure/Picture.h"
+
+#include <QPainterPath>
+#include <QPointF>
+
+namespace matwright {
+
+// From statures with y up to the painter's units with y down.
+struct FigurePlacing {
+  double scale = 1, x = 0, y = 0;
+
+  QPointF at(Point2 p) const { return {x + scale * p.x, y - scale * p.y}; }
+};
+
+struct FigureShape {
+  QPainterPath whole;
+  QPainterPath outer; // a limb without the beginning that grows out of the trunk; empty for trunk and head
+};
+
+// `thinnest` is the least width of a limb, in the painter's units.
+FigureShape shapeOf(const PicturePart& part, const FigurePlacing& placing, double thinnest);
+
+// A stretch of a part from one bead to another, `narrower` times as wide and moved by `towardsFront` of its half width
+// to the front (+) or the back (-) of the body: the place of a muscle group. From a bead to itself: a disc.
+QPainterPath stretchOf(const PicturePart& part, std::size_t from, std::size_t to, double narrower, double towardsFront,
+                       const FigurePlacing& placing, double thinnest);
+
+} // namespace matwright

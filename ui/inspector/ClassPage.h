@@ -1,0 +1,40 @@
+#pragma once
+
+#include "ui/document/PlanDocument.h"
+
+#include <QWidget>
+
+class QDoubleSpinBox;
+class QLineEdit;
+class QSpinBox;
+
+namespace matwright {
+
+class DateField;
+class NoteField;
+
+// The class itself: name, day, length aimed at, note, and the pace of the group.
+class ClassPage : public QWidget {
+  Q_OBJECT
+
+public:
+  explicit ClassPage(PlanDocument& document, QWidget* parent = nullptr);
+
+  void refresh();
+
+private:
+  void connectFields();
+  void changePace(const QString& field);
+  void seal();
+
+  PlanDocument& document_;
+  QLineEdit* name_;
+  DateField* date_;
+  QSpinBox* target_;
+  NoteField* note_;
+  QDoubleSpinBox* mobility_;
+  QSpinBox* words_;
+  QSpinBox* settle_;
+};
+
+} // namespace matwright

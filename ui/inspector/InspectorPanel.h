@@ -1,0 +1,32 @@
+#pragma once
+
+#include "ui/document/ClassCommands.h"
+
+#include <QScrollArea>
+
+namespace matwright {
+
+class ClassPage;
+class SeveralPage;
+class StepPage;
+
+// What is selected, to be read and changed: one step, several at once, or the class itself when nothing is.
+class InspectorPanel : public QScrollArea {
+  Q_OBJECT
+
+public:
+  InspectorPanel(PlanDocument& document, StepSelection& selection, ClassCommands& commands, QWidget* parent = nullptr);
+
+  void setReducedMotion(bool reduced); // the figure stands still
+
+private:
+  void refresh();
+
+  PlanDocument& document_;
+  StepSelection& selection_;
+  ClassPage* class_;
+  StepPage* step_;
+  SeveralPage* several_;
+};
+
+} // namespace matwright
