@@ -1,0 +1,108 @@
+#include "ui/card/CardWords.h"
+
+#include "ui/text/CautionText.h"
+#include "ui/text/VocabularyText.h"
+
+#include <QCoreApplication>
+#include <algorithm>
+#include <cmath>
+#include <iterator>
+
+namespace matwright {
+namespace {
+
+QString tr(const char* text) { return QCoreApplication::translate("Card", text); }
+
+QString joined(const QStringList& parts) {
+  QStringList filled;
+  for (const QString& part : parts)
+    if (!part.isEmpty())
+      filled << part;
+  return filled.join(QStringLiteral(" \u00b7 "));
+}
+
+// One line a level: the mark and whom it concerns.
+std::vector<CautionLine> linesByLevel(const std::vector<CardCaution>& cautions) {
+  std::vector<CautionLine> lines;
+  for (const CardCaution& caution : cautions) {
+    QStringList who;
+    for (const std::string& initials : caution.initials)
+      who << QString::fromStdString(initials);
+    const QString text = who.isEmpty() ? tr("all") : who.join(QLatin1Char(' '));
+    if (lines.empty() || lines.back().level != caution.level)
+      lines.push_back({caution.level, text});
+    else
+      lines.back().text += QLatin1Char(' ') + text;
+  }
+  return lines;
+}
+
+CautionLine lineOf(const CardCaution& caution) {
+  QStringList who;
+  for (const std::string& initials : caution.initials)
+    who << QString::fromStdString(initials);
+  QString text = who.isEmpty() ? tr("all:") : who.join(QStringLiteral(", "));
+  const QString instead = QString::fromStdString(caution.instead);
+  text += QLatin1Char(' ') + (instead.isEmpty() ? matwright::text(caution.level) : instead);
+  return {caution.level, text};
+}
+
+RowWords rowOf(const CardRow& row, Density density) {
+  RowWords words;
+  words.row = &row;
+  words.time = clock(row.at);
+  words.name = QString::fromStdString(row.name);
+  words.option = QString::fromStdString(row.option);
+  words.dose = doseText(row.dose, row.sides, row.onlySide);
+  words.note = QString::fromStdString(row.note).simplified();
+  if (density != Density::namesAndDoses)
+    words.cue = joined({QString::fromStdString(row.wayCue), QString::fromStdString(row.action)});
+  if (density == Density::full)
+    words.breath = breathText(row.tempo);
+  if (density == Density::namesAndDoses)
+    words.cautions = linesByLevel(row.cautions);
+  else
+    for (const CardCaution& caution : row.cautions)
+      words.cautions.push_back(lineOf(caution));
+  return words;
+}
+
+} // namespace
+
+CardWords wordsOf(const Card& card, Density density) {
+  CardWords words;
+  words.title = QString::fromStdString(card.title);
+  if (words.title.isEmpty())
+    words.title = tr("Untitled class");
+  const int from = static_cast<int>(std::lround(card.likelyFrom.minutes()));
+  const int to = static_cast<int>(std::lround(card.likelyTo.minutes()));
+  words.subtitle = joined({card.date ? dateText(*card.date) : QString(),
+                           from == to ? wholeMinutes(card.length)
+                                      : tr("%1, likely %2 to %3").arg(wholeMinutes(card.length)).arg(from).arg(to),
+                           card.changes == 1 ? tr("1 change of position") : tr("%1 changes of position").arg(card.changes)});
+  QStringList people;
+  for (const std::string& person : card.people)
+    people << QString::fromStdString(person);
+  words.people = people.join(QStringLiteral("  "));
+  words.note = QString::fromStdString(card.note).simplified();
+  // What is only worth watching in general is for the screen; paper is short.
+  std::vector<CardCaution> general;
+  std::copy_if(card.wholeClass.begin(), card.wholeClass.end(), std::back_inserter(general),
+               [](const CardCaution& caution) { return caution.level != Level::watch; });
+  if (density == Density::namesAndDoses)
+    words.wholeClass = linesByLevel(general);
+  else
+    std::transform(general.begin(), general.end(), std::back_inserter(words.wholeClass), lineOf);
+  for (const CardSection& section : card.sections) {
+    SectionWords& into = words.sections.emplace_back();
+    into.name = QString::fromStdString(section.name);
+    for (const CardRow& row : section.rows)
+      into.rows.push_back(rowOf(row, density));
+  }
+  if (!card.screened)
+    words.notices << tr("Not screened for anybody: nobody was chosen for this class.");
+  words.notices << tr("Stop and ask: %1.").arg(stopSigns().join(QStringLiteral(", "))) + QLatin1Char(' ') + standingNotice();
+  return words;
+}
+
+} // namespace matwright
