@@ -1,0 +1,75 @@
+#include "app/console/Loading.h"
+
+#include "core/store/Resources.h"
+#include "ui/text/ErrorText.h"
+
+#include <iostream>
+
+namespace matwright {
+
+void complain(const Error& error) { std::cerr << "matwright-cli: " << text(error).toStdString() << '\n'; }
+
+void complain(const std::vector<Error>& errors) {
+  for (const Error& error : errors)
+    complain(error);
+}
+
+std::optional<Knowledge> loadKnowledge() {
+  const auto folder = findResources(thisExecutable());
+  if (!folder) {
+    std::cerr << "matwright-cli: the catalogue that belongs to the program was not found\n";
+    return std::nullopt;
+  }
+  auto knowledge = readKnowledge(*folder);
+  if (!knowledge) {
+    complain(knowledge.error());
+    return std::nullopt;
+  }
+  return std::move(*knowledge);
+}
+
+Date today() { return Date{std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now())}; }
+
+std::optional<LoadedClass> loadClass(const std::string& file, const std::vector<std::string>& people) {
+  auto read = readClass(file);
+  if (!read) {
+    complain(read.error());
+    return std::nullopt;
+  }
+  LoadedClass loaded{std::move(read->value), {}, {}};
+  loaded.day = loaded.plan.date.value_or(today());
+  if (people.empty()) {
+    std::filesystem::path folder = std::filesystem::absolute(file).parent_path();
+    if (folder.filename() == "classes")
+      folder = folder.parent_path();
+    std::error_code fault;
+    if (std::filesystem::is_directory(folder / "people", fault)) {
+      PeopleFolder found = readPeople(folder / "people");
+      complain(found.errors);
+      if (!found.errors.empty())
+        return std::nullopt;
+      for (Stored<Person>& person : found.people)
+        loaded.roster.push_back(std::move(person.value));
+    }
+    return loaded;
+  }
+  loaded.plan.people.clear();
+  for (const std::string& name : people) {
+    auto person = readPerson(name);
+    if (!person) {
+      complain(person.error());
+      return std::nullopt;
+    }
+    const PersonId id = person->value.id;
+    for (const PersonId& known : loaded.plan.people)
+      if (known == id) {
+        complain(Error{ErrorCode::duplicateId, name, "/id", "an id of its own", id.value});
+        return std::nullopt;
+      }
+    loaded.plan.people.push_back(id);
+    loaded.roster.push_back(std::move(person->value));
+  }
+  return loaded;
+}
+
+} // namespace matwright

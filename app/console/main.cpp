@@ -1,0 +1,79 @@
+#include "app/console/Commands.h"
+
+#include <exception>
+#include <iostream>
+#include <span>
+
+namespace {
+
+using namespace matwright;
+
+struct Command {
+  const char* name;
+  const char* usage;
+  ArgumentRules rules;
+  int (*run)(const Arguments&);
+};
+
+const std::vector<Command>& commands() {
+  static const std::vector<Command> all{
+      {"check", "check CLASS [--people FILE]... [--json]", {{"--people"}, {"--json"}, 1, 1}, checkCommand},
+      {"card",
+       "card CLASS -o OUT.pdf [--paper a4|letter] [--names] [--people FILE]...",
+       {{"-o", "--paper", "--people"}, {"--names"}, 1, 1},
+       cardCommand},
+      {"export",
+       "export CLASS --csv|--markdown [--names] [--people FILE]...",
+       {{"--people"}, {"--csv", "--markdown", "--names"}, 1, 1},
+       exportCommand},
+      {"list", "list movements|positions|conditions [--json]", {{}, {"--json"}, 1, 1}, listCommand},
+      {"validate", "validate FILE...", {{}, {}, 1, 10000}, validateCommand},
+  };
+  return all;
+}
+
+void printUsage(std::ostream& out) {
+  out << "Matwright without a window. General guidance, not medical advice.\n\n";
+  for (const Command& command : commands())
+    out << "  matwright-cli " << command.usage << '\n';
+  out << "\nExit code: 0 fine, 1 a caution at the level \"leave out\" (check), 2 bad input.\n"
+         "An exit code of 0 does not mean that a class is safe for anybody.\n";
+}
+
+int run(const std::vector<std::string>& words) {
+  if (words.empty() || words.front() == "--help" || words.front() == "-h") {
+    printUsage(words.empty() ? std::cerr : std::cout);
+    return words.empty() ? kBadInput : kFine;
+  }
+  if (words.front() == "--version") {
+    std::cout << "matwright-cli " MATWRIGHT_VERSION "\n";
+    return kFine;
+  }
+  for (const Command& command : commands()) {
+    if (words.front() != command.name)
+      continue;
+    std::string fault;
+    const auto arguments = parseArguments({words.begin() + 1, words.end()}, command.rules, fault);
+    if (!arguments) {
+      std::cerr << "matwright-cli: " << fault << "\nusage: matwright-cli " << command.usage << '\n';
+      return kBadInput;
+    }
+    const int code = command.run(*arguments);
+    std::cout.flush();
+    return std::cout ? code : kBadInput;
+  }
+  std::cerr << "matwright-cli: unknown command " << words.front() << '\n';
+  printUsage(std::cerr);
+  return kBadInput;
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+  try {
+    return run({argv + 1, argv + argc});
+  } catch (const std::exception& fault) {
+    std::cerr << "matwright-cli: " << fault.what() << '\n';
+    return kBadInput;
+  }
+}

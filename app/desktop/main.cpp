@@ -1,0 +1,63 @@
+#include "core/store/Resources.h"
+#include "core/store/Store.h"
+#include "ui/settings/Settings.h"
+#include "ui/text/ErrorText.h"
+#include "ui/theme/Theme.h"
+#include "ui/window/MainWindow.h"
+
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QDir>
+#include <QMessageBox>
+#include <QStandardPaths>
+#include <QStyleFactory>
+#include <spdlog/spdlog.h>
+
+namespace {
+
+using namespace matwright;
+
+Date today() { return Date{std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now())}; }
+
+int complain(const QString& text) {
+  spdlog::critical("{}", text.toStdString());
+  QMessageBox::critical(nullptr, QStringLiteral("Matwright"), text);
+  return 2;
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+  QApplication application(argc, argv);
+  QApplication::setApplicationName(QStringLiteral("Matwright"));
+  QApplication::setApplicationVersion(QStringLiteral(MATWRIGHT_VERSION));
+  QApplication::setDesktopFileName(QStringLiteral("matwright"));
+  QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  loadFonts();
+  QFont font(textFamily());
+  font.setPixelSize(13);
+  QApplication::setFont(font);
+
+  QCommandLineParser parser;
+  parser.setApplicationDescription(QApplication::translate("main", "Composes, screens and prints classes on the mat."));
+  parser.addHelpOption();
+  parser.addVersionOption();
+  parser.addPositionalArgument(QStringLiteral("class"), QApplication::translate("main", "The class file to open."));
+  parser.process(application);
+
+  const auto folder = findResources(thisExecutable());
+  if (!folder)
+    return complain(QApplication::translate("main", "The catalogue that belongs to the program was not found."));
+  auto knowledge = readKnowledge(*folder);
+  if (!knowledge)
+    return complain(text(knowledge.error().front()));
+
+  const QDir data(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
+  WindowPlaces places{QString::fromStdString((*folder / "demo").string()), data.filePath(QStringLiteral("Demo studio")),
+                      data.filePath(QStringLiteral("recovery"))};
+  Settings settings;
+  MainWindow window(std::make_shared<const Knowledge>(std::move(*knowledge)), settings, std::move(places), today);
+  window.show();
+  window.start(parser.positionalArguments().value(0));
+  return QApplication::exec();
+}

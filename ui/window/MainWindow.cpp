@@ -1,0 +1,170 @@
+#include "ui/window/MainWindow.h"
+
+#include "ui/people/PeopleChooser.h"
+#include "ui/people/PeopleWorkspace.h"
+#include "ui/print/CardPreview.h"
+#include "ui/text/ErrorText.h"
+#include "ui/theme/Theme.h"
+#include "ui/window/ClassWorkspace.h"
+
+#include <QApplication>
+#include <QCloseEvent>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QStatusBar>
+#include <QStyleHints>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+namespace matwright {
+
+MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& settings, WindowPlaces places,
+                       std::function<Date()> today, QWidget* parent)
+    : QMainWindow(parent), knowledge_(std::move(knowledge)), settings_(settings), places_(std::move(places)),
+      document_(knowledge_, std::move(today)), selection_(document_), commands_(document_, selection_),
+      files_(document_, people_, places_.recoveryRoot) {
+  undoGroup_.addStack(document_.undoStack());
+  undoGroup_.addStack(people_.undoStack());
+  applyAppearance();
+  buildHeader();
+  buildMenus();
+  connect(&settings_, &Settings::changed, this, &MainWindow::applyAppearance);
+  connect(&document_, &PlanDocument::changed, this, &MainWindow::updateTitle);
+  connect(&document_, &PlanDocument::refused, this,
+          [this](Refusal refusal) { statusBar()->showMessage(text(refusal), 6000); });
+  connect(&selection_, &StepSelection::changed, this, &MainWindow::updateActions);
+  connect(&files_, &StudioFiles::classFileChanged, this, &MainWindow::updateTitle);
+  connect(&files_, &StudioFiles::modifiedChanged, this, &MainWindow::updateTitle);
+  connect(&files_, &StudioFiles::changedOnDisk, this, &MainWindow::onChangedOnDisk);
+  connect(&files_, &StudioFiles::autosaveFailed, this,
+          [this](const QString& message) { statusBar()->showMessage(message, 10000); });
+  statusBar()->setSizeGripEnabled(false);
+  resize(1280, 800);
+  setMinimumSize(1024, 640);
+  restoreGeometry(settings_.layout(QStringLiteral("window")));
+  classWorkspace_->restoreLayout(settings_.layout(QStringLiteral("class")));
+  showWorkspace(Workspace::classes);
+  updateTitle();
+  updateActions();
+}
+
+MainWindow::~MainWindow() {
+  // The views go before the documents they look at.
+  delete takeCentralWidget();
+}
+
+void MainWindow::buildHeader() {
+  className_ = new QLabel;
+  className_->setTextFormat(Qt::PlainText);
+  QFont large = className_->font();
+  large.setPixelSize(17);
+  large.setWeight(QFont::DemiBold);
+  className_->setFont(large);
+  className_->setMinimumWidth(120);
+  className_->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Preferred);
+
+  workspaceActions_ = new QActionGroup(this);
+  auto* switches = new QHBoxLayout;
+  switches->setSpacing(4);
+  const std::pair<QString, Workspace> entries[] = {{tr("Class"), Workspace::classes}, {tr("People"), Workspace::people}};
+  for (const auto& [name, workspace] : entries) {
+    auto* action = new QAction(name, workspaceActions_);
+    action->setCheckable(true);
+    action->setShortcut(QKeySequence(Qt::CTRL | (workspace == Workspace::classes ? Qt::Key_1 : Qt::Key_2)));
+    connect(action, &QAction::triggered, this, [this, wanted = workspace] { showWorkspace(wanted); });
+    auto* button = new QToolButton;
+    button->setDefaultAction(action);
+    button->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    button->setMinimumWidth(84);
+    switches->addWidget(button);
+  }
+
+  classWorkspace_ = new ClassWorkspace(document_, selection_, commands_);
+  peopleWorkspace_ = new PeopleWorkspace(document_, people_);
+  workspaces_ = new QStackedWidget;
+  workspaces_->addWidget(classWorkspace_);
+  workspaces_->addWidget(peopleWorkspace_);
+
+  auto* card = new QPushButton(tr("Card"));
+  card->setProperty("primary", true);
+  card->setMinimumWidth(84);
+  card->setToolTip(tr("See, print or save the one-page card (Ctrl+P)"));
+  connect(card, &QPushButton::clicked, this, &MainWindow::showCard);
+
+  auto* header = new QHBoxLayout;
+  header->setContentsMargins(14, 6, 14, 6);
+  header->addWidget(className_, 1);
+  header->addLayout(switches);
+  header->addStretch(1);
+  header->addWidget(new PeopleChooser(document_, people_));
+  header->addWidget(card);
+
+  auto* line = new QFrame;
+  line->setFrameShape(QFrame::HLine);
+  line->setFrameShadow(QFrame::Plain);
+  line->setForegroundRole(QPalette::Mid);
+  auto* centre = new QWidget;
+  auto* layout = new QVBoxLayout(centre);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(0);
+  layout->addLayout(header);
+  layout->addWidget(line);
+  layout->addWidget(workspaces_, 1);
+  setCentralWidget(centre);
+}
+
+void MainWindow::showWorkspace(Workspace workspace) {
+  const bool people = workspace == Workspace::people;
+  workspaces_->setCurrentWidget(people ? static_cast<QWidget*>(peopleWorkspace_) : classWorkspace_);
+  undoGroup_.setActiveStack(people ? people_.undoStack() : document_.undoStack());
+  workspaceActions_->actions().at(people ? 1 : 0)->setChecked(true);
+  updateActions();
+}
+
+void MainWindow::updateActions() {
+  const bool composing = workspaces_->currentWidget() == classWorkspace_;
+  const bool any = composing && !selection_.steps().empty();
+  for (QAction* action : std::as_const(stepActions_))
+    action->setEnabled(any);
+}
+
+void MainWindow::updateTitle() {
+  QString name = QString::fromStdString(document_.plan().name);
+  if (name.isEmpty())
+    name = tr("Untitled class");
+  className_->setText(name);
+  className_->setToolTip(files_.classFile());
+  setWindowModified(files_.isModified());
+  setWindowTitle(tr("%1[*] \u2013 Matwright").arg(name));
+}
+
+void MainWindow::applyAppearance() {
+  static const QPalette systemPalette = QApplication::palette();
+  const Appearance appearance = settings_.appearance();
+  const Theme& theme = appearance == Appearance::dark    ? darkTheme()
+                       : appearance == Appearance::light ? lightTheme()
+                                                         : themeFor(systemPalette);
+  if (QApplication::palette().color(QPalette::Window) != theme.ground)
+    QApplication::setPalette(paletteOf(theme));
+  if (qApp->styleSheet() != styleSheetOf(theme))
+    qApp->setStyleSheet(styleSheetOf(theme));
+}
+
+void MainWindow::closeEvent(QCloseEvent* event) {
+  if (!closing_ && files_.isModified()) {
+    event->ignore();
+    whenSettled([this] {
+      closing_ = true;
+      close();
+    });
+    return;
+  }
+  settings_.setLayout(QStringLiteral("window"), saveGeometry());
+  settings_.setLayout(QStringLiteral("class"), classWorkspace_->layoutState());
+  delete cardPreview_;
+  event->accept();
+}
+
+} // namespace matwright

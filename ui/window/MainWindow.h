@@ -1,0 +1,110 @@
+// The window: menus, workspaces and their wiring.
+#pragma once
+
+#include "ui/document/ClassCommands.h"
+#include "ui/document/PeopleDocument.h"
+#include "ui/document/StudioFiles.h"
+#include "ui/settings/Settings.h"
+
+#include <QActionGroup>
+#include <QMainWindow>
+#include <QPointer>
+#include <QStackedWidget>
+#include <QUndoGroup>
+#include <functional>
+
+class QLabel;
+class QMenu;
+class QMessageBox;
+
+namespace matwright {
+
+class CardPreview;
+class ClassWorkspace;
+class PeopleChooser;
+class PeopleWorkspace;
+
+// Where the window finds and keeps things; tests give their own.
+struct WindowPlaces {
+  QString demoStudio;   // read-only, comes with the program
+  QString ownStudio;    // the demo studio is copied here at the first start
+  QString recoveryRoot; // unsaved work
+};
+
+class MainWindow : public QMainWindow {
+  Q_OBJECT
+
+public:
+  MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& settings, WindowPlaces places,
+             std::function<Date()> today, QWidget* parent = nullptr);
+  ~MainWindow() override;
+
+  // What is shown first: `file` when given, else the class that was open last, else the demo studio. Unsaved work of a run
+  // that did not end well is offered first.
+  void start(const QString& file);
+
+  PlanDocument& document() { return document_; }
+  PeopleDocument& people() { return people_; }
+  StudioFiles& files() { return files_; }
+
+protected:
+  void closeEvent(QCloseEvent* event) override;
+
+private:
+  enum class Workspace { classes, people };
+
+  void buildHeader();
+  void buildMenus();
+  void buildFileMenu();
+  void buildEditMenu();
+  void buildViewMenu();
+  void buildHelpMenu();
+  QAction* add(QMenu* menu, const QString& text, const QList<QKeySequence>& keys, std::function<void()> act);
+  QAction* addStepAction(QMenu* menu, const QString& text, const QList<QKeySequence>& keys, std::function<void()> act);
+  void showWorkspace(Workspace workspace);
+  void updateActions();
+  void updateTitle();
+  void applyAppearance();
+  void showStepMenu(const QPoint& at);
+  void askSectionName(const QString& title, std::function<void(const QString&)> then);
+
+  // Files. `then` runs once what is unsaved is saved or let go.
+  void whenSettled(std::function<void()> then);
+  void newClass();
+  void openClass();
+  void open(const QString& file);
+  void openDemo();
+  void save(std::function<void()> then = {});
+  void saveAs(std::function<void()> then = {});
+  void exportTable(bool csv);
+  void showCard();
+  void offerRecovery(const QString& file);
+  void onChangedOnDisk();
+  void report(const Error& error);
+  QMessageBox* ask(const QString& title, const QString& text, const QString& detail = {});
+  void fillRecent();
+
+  std::shared_ptr<const Knowledge> knowledge_;
+  Settings& settings_;
+  WindowPlaces places_;
+  PlanDocument document_;
+  PeopleDocument people_;
+  StepSelection selection_;
+  ClassCommands commands_;
+  StudioFiles files_;
+  QUndoGroup undoGroup_;
+  ClassWorkspace* classWorkspace_ = nullptr;
+  PeopleWorkspace* peopleWorkspace_ = nullptr;
+  QStackedWidget* workspaces_ = nullptr;
+  QActionGroup* workspaceActions_ = nullptr;
+  QLabel* className_ = nullptr;
+  QMenu* recentMenu_ = nullptr;
+  QMenu* stepMenu_ = nullptr;
+  QList<QAction*> stepActions_; // need a selected step
+  QAction* pasteAction_ = nullptr;
+  QPointer<CardPreview> cardPreview_;
+  QPointer<QMessageBox> diskQuestion_;
+  bool closing_ = false;
+};
+
+} // namespace matwright
