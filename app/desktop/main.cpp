@@ -2,12 +2,14 @@
 #include "core/store/Store.h"
 #include "ui/settings/Settings.h"
 #include "ui/text/ErrorText.h"
+#include "ui/text/Translations.h"
 #include "ui/theme/Theme.h"
 #include "ui/window/MainWindow.h"
 
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
+#include <QLocale>
 #include <QMessageBox>
 #include <QStandardPaths>
 #include <QStyleFactory>
@@ -30,9 +32,11 @@ int complain(const QString& text) {
 int main(int argc, char** argv) {
   QApplication application(argc, argv);
   QApplication::setApplicationName(QStringLiteral("Matwright"));
+  QApplication::setOrganizationName(QStringLiteral("Matwright"));
   QApplication::setApplicationVersion(QStringLiteral(MATWRIGHT_VERSION));
   QApplication::setDesktopFileName(QStringLiteral("matwright"));
   QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
+  loadTranslations(QLocale::system());
   loadFonts();
   QFont font(textFamily());
   font.setPixelSize(13);
@@ -52,9 +56,9 @@ int main(int argc, char** argv) {
   if (!knowledge)
     return complain(text(knowledge.error().front()));
 
-  const QDir data(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation));
-  WindowPlaces places{QString::fromStdString((*folder / "demo").string()), data.filePath(QStringLiteral("Demo studio")),
-                      data.filePath(QStringLiteral("recovery"))};
+  const QDir data(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation));
+  WindowPlaces places{QString::fromStdString((*folder / "demo").string()), data.filePath(QStringLiteral("Matwright/Demo studio")),
+                      data.filePath(QStringLiteral("Matwright/recovery"))};
   Settings settings;
   MainWindow window(std::make_shared<const Knowledge>(std::move(*knowledge)), settings, std::move(places), today);
   window.show();

@@ -37,6 +37,7 @@ function(matwright_room name)
 endfunction()
 
 # matwright_test(core_plan SOURCES a_test.cpp ... DEPENDS core_plan ... [QT [DISPLAY]] [LABELS ...])
+# DISPLAY: with a real display of its own instead of the platform "offscreen".
 # One executable `test_<name>`; its cases become separate CTest tests when there is no window, else one test. With
 # DISPLAY it runs on a display of its own (real drags, assistive technology) and carries the label `display`.
 function(matwright_test name)

@@ -35,12 +35,11 @@ QPalette paletteOf(const Theme& theme) {
 QString styleSheetOf(const Theme& theme) {
   QString sheet = QStringLiteral(R"(
 QToolTip { color: @panel; background: @ink; border: 0; padding: 4px 6px; }
-QLineEdit, QPlainTextEdit, QTextEdit, QSpinBox, QDoubleSpinBox, QDateEdit, QComboBox {
+QLineEdit, QPlainTextEdit, QTextEdit {
   background: @panel; color: @ink; border: 1px solid @line; border-radius: 5px; padding: 3px 6px; min-height: 20px;
   selection-background-color: @accent; selection-color: @onAccent; }
-QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QSpinBox:focus, QDoubleSpinBox:focus, QDateEdit:focus,
-QComboBox:focus { border: 1px solid @accent; }
-QComboBox::drop-down { border: 0; width: 18px; }
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus { border: 1px solid @accent; }
+QAbstractSpinBox > QLineEdit, QComboBox > QLineEdit { border: 0; min-height: 0; padding: 0; background: transparent; }
 QPushButton, QToolButton { background: @panel; color: @ink; border: 1px solid @line; border-radius: 5px; padding: 4px 10px; }
 QPushButton:hover, QToolButton:hover { border-color: @accent; }
 QPushButton:focus, QToolButton:focus { border: 1px solid @accent; }

@@ -98,6 +98,7 @@ void MainWindow::buildHeader() {
   header->addWidget(className_, 1);
   header->addLayout(switches);
   header->addStretch(1);
+  header->setSpacing(8);
   header->addWidget(new PeopleChooser(document_, people_));
   header->addWidget(card);
 

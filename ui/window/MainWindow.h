@@ -66,7 +66,8 @@ private:
   void updateTitle();
   void applyAppearance();
   void showStepMenu(const QPoint& at);
-  void askSectionName(const QString& title, std::function<void(const QString&)> then);
+  void renameSection(std::size_t section);
+  void askSectionName(const QString& title, std::function<void(const QString&)> then, const QString& name = {});
 
   // Files. `then` runs once what is unsaved is saved or let go.
   void whenSettled(std::function<void()> then);

@@ -111,11 +111,15 @@ void MainWindow::buildEditMenu() {
   add(menu, tr("Split the Section &Here\u2026"), {}, [this] {
     askSectionName(tr("Split the section at the gap"), [this](const QString& name) { commands_.splitAtGap(name); });
   });
+  add(menu, tr("Rename this Section\u2026"), {}, [this] { renameSection(selection_.gap().section); });
   add(menu, tr("Remove this Section"), {}, [this] {
     document_.perform(RemoveSection{selection_.gap().section}, tr("Remove the section"));
   });
-  connect(&classWorkspace_->terrain(), &TerrainView::stepContextMenu, this,
-          [this](const QPoint& at, StepId) { showStepMenu(at); });
+  TerrainView& terrain = classWorkspace_->terrain();
+  connect(&terrain, &TerrainView::stepContextMenu, this, [this](const QPointF& at, StepId) { showStepMenu(at.toPoint()); });
+  connect(&terrain, &TerrainView::gapContextMenu, this, [this](const QPointF& at, Place) { showStepMenu(at.toPoint()); });
+  connect(&terrain, &TerrainView::gapActivated, this, [this] { classWorkspace_->catalogue().focusSearch(); });
+  connect(&terrain, &TerrainView::sectionActivated, this, &MainWindow::renameSection);
 }
 
 void MainWindow::buildViewMenu() {
@@ -162,12 +166,21 @@ void MainWindow::buildHelpMenu() {
 
 void MainWindow::showStepMenu(const QPoint& at) { stepMenu_->popup(at); }
 
-void MainWindow::askSectionName(const QString& title, std::function<void(const QString&)> then) {
+void MainWindow::renameSection(std::size_t section) {
+  if (section >= document_.plan().sections.size())
+    return;
+  askSectionName(tr("Rename the section"), [this, section](const QString& name) {
+    document_.perform(RenameSection{section, name.toStdString()}, tr("Rename the section"));
+  }, QString::fromStdString(document_.plan().sections[section].name));
+}
+
+void MainWindow::askSectionName(const QString& title, std::function<void(const QString&)> then, const QString& name) {
   auto* dialog = new QInputDialog(this);
+  dialog->setTextValue(name);
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   dialog->setWindowTitle(title);
   dialog->setLabelText(tr("Name of the section"));
-  connect(dialog, &QInputDialog::textValueSelected, this, [then = std::move(then)](const QString& name) { then(name); });
+  connect(dialog, &QInputDialog::textValueSelected, this, [then = std::move(then)](const QString& chosen) { then(chosen); });
   dialog->open();
 }
 

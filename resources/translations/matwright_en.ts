@@ -1,0 +1,108 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en" sourcelanguage="en">
+<context>
+    <name>matwright::CautionList</name>
+    <message numerus="yes">
+        <source>%n caution(s)</source>
+        <translation>
+            <numerusform>%n caution</numerusform>
+            <numerusform>%n cautions</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n remark(s) about the class</source>
+        <translation>
+            <numerusform>%n remark about the class</numerusform>
+            <numerusform>%n remarks about the class</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>matwright::ClassCommands</name>
+    <message numerus="yes">
+        <source>%n step(s)</source>
+        <translation>
+            <numerusform>%n step</numerusform>
+            <numerusform>%n steps</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>matwright::PeopleChooser</name>
+    <message numerus="yes">
+        <source>%n person(s)</source>
+        <translation>
+            <numerusform>%n person</numerusform>
+            <numerusform>%n people</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>matwright::PeopleWorkspace</name>
+    <message numerus="yes">
+        <source>%n in this class; tick who comes.</source>
+        <translation>
+            <numerusform>%n in this class; tick who comes.</numerusform>
+            <numerusform>%n in this class; tick who comes.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>matwright::QualifierField</name>
+    <message numerus="yes">
+        <source>%n week(s) on %1</source>
+        <translation>
+            <numerusform>%n week on %1</numerusform>
+            <numerusform>%n weeks on %1</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>matwright::SeveralPage</name>
+    <message numerus="yes">
+        <source>%n step(s)</source>
+        <translation>
+            <numerusform>%n step</numerusform>
+            <numerusform>%n steps</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>StepFactsText</name>
+    <message numerus="yes">
+        <source>%n change(s)</source>
+        <translation>
+            <numerusform>%n change</numerusform>
+            <numerusform>%n changes</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>Totals</name>
+    <message numerus="yes">
+        <source>for %n person(s)</source>
+        <translation>
+            <numerusform>for %n person</numerusform>
+            <numerusform>for %n people</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>CatalogueModel</name>
+    <message numerus="yes">
+        <source>%n change(s)</source>
+        <translation>
+            <numerusform>%n change</numerusform>
+            <numerusform>%n changes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n change(s) fewer</source>
+        <translation>
+            <numerusform>%n change fewer</numerusform>
+            <numerusform>%n changes fewer</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>

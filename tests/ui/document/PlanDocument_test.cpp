@@ -1,0 +1,113 @@
+#include "tests/ui/document/Documents.h"
+
+#include <QSignalSpy>
+
+namespace matwright {
+namespace {
+
+TEST(PlanDocument, PerformIsOneUndoEntryWithTheEvaluationOfItsPlan) {
+  OpenClass open;
+  QSignalSpy changed(&open.document, &PlanDocument::changed);
+  open.add("hundred", {0, 0});
+  EXPECT_EQ(open.document.undoStack()->count(), 1);
+  EXPECT_EQ(changed.count(), 1);
+  EXPECT_EQ(open.document.evaluation(),
+            evaluate(open.document.knowledge(), open.document.plan(), open.document.roster(), open.document.day()));
+}
+
+TEST(PlanDocument, AChangeToNothingLeavesNoEntry) {
+  OpenClass open;
+  const StepId step = open.add("hundred", {0, 0});
+  const Dose dose = findStep(open.document.plan(), step)->dose;
+  EXPECT_TRUE(open.document.perform(SetDose{step, dose}, QStringLiteral("same")));
+  EXPECT_EQ(open.document.undoStack()->count(), 1);
+}
+
+TEST(PlanDocument, ARefusalChangesNothingAndIsTold) {
+  OpenClass open;
+  const StepId step = open.add("hundred", {0, 0});
+  const Snapshot before = open.document.snapshot();
+  QSignalSpy refused(&open.document, &PlanDocument::refused);
+  const auto result = open.document.perform(SetDose{step, Dose{0, DoseUnit::breaths}}, QStringLiteral("none"));
+  ASSERT_FALSE(result);
+  EXPECT_EQ(result.error(), Refusal::doseOutOfRange);
+  EXPECT_EQ(refused.count(), 1);
+  EXPECT_EQ(open.document.snapshot().revision, before.revision);
+}
+
+TEST(PlanDocument, UndoAndRedoBringTheSameValuesBack) {
+  OpenClass open;
+  const ClassPlan empty = open.document.plan();
+  open.add("hundred", {0, 0});
+  open.add("saw", {1, 0});
+  const ClassPlan full = open.document.plan();
+  open.document.undoStack()->undo();
+  open.document.undoStack()->undo();
+  EXPECT_EQ(open.document.plan(), empty);
+  open.document.undoStack()->redo();
+  open.document.undoStack()->redo();
+  EXPECT_EQ(open.document.plan(), full);
+}
+
+TEST(PlanDocument, OneKeyIsOneGestureUntilSealed) {
+  OpenClass open;
+  const StepId step = open.add("hundred", {0, 0});
+  const auto type = [&](int amount) {
+    (void)open.document.perform(SetDose{step, Dose{amount, DoseUnit::breaths}}, QStringLiteral("dose"),
+                                QStringLiteral("dose"));
+  };
+  type(11);
+  type(12);
+  type(13);
+  EXPECT_EQ(open.document.undoStack()->count(), 2);
+  open.document.sealGesture();
+  type(14);
+  EXPECT_EQ(open.document.undoStack()->count(), 3);
+  open.document.undoStack()->undo();
+  open.document.undoStack()->undo();
+  EXPECT_EQ(findStep(open.document.plan(), step)->dose.amount, 10);
+}
+
+TEST(PlanDocument, AGestureThatEndsWhereItBeganLeavesNoEntry) {
+  OpenClass open;
+  const StepId step = open.add("hundred", {0, 0});
+  const auto type = [&](int amount) {
+    (void)open.document.perform(SetDose{step, Dose{amount, DoseUnit::breaths}}, QStringLiteral("dose"),
+                                QStringLiteral("dose"));
+  };
+  type(11);
+  type(10);
+  EXPECT_EQ(open.document.undoStack()->count(), 1);
+}
+
+TEST(PlanDocument, PreviewIsWhatPerformWouldGive) {
+  OpenClass open;
+  open.add("hundred", {0, 0});
+  const auto edit = open.commands.insertion(MovementId{"saw"}, {0, 1});
+  ASSERT_TRUE(edit);
+  const auto preview = open.document.preview(*edit);
+  ASSERT_TRUE(preview);
+  EXPECT_EQ(countSteps(open.document.plan()), 1U);
+  ASSERT_TRUE(open.document.perform(*edit, QStringLiteral("add")));
+  EXPECT_EQ(open.document.plan(), *preview->plan);
+  EXPECT_EQ(open.document.evaluation(), *preview->evaluation);
+}
+
+TEST(PlanDocument, AnUndoneIdIsNeverUsedAgain) {
+  OpenClass open;
+  const StepId first = open.add("hundred", {0, 0});
+  open.document.undoStack()->undo();
+  const StepId second = open.add("hundred", {0, 0});
+  EXPECT_GT(second, first);
+}
+
+TEST(PlanDocument, TheClassesOwnDateDecidesTheDay) {
+  OpenClass open;
+  EXPECT_EQ(open.document.day(), testDay());
+  const Date march{std::chrono::year{2027}, std::chrono::month{3}, std::chrono::day{1}};
+  ASSERT_TRUE(open.document.perform(SetDate{march}, QStringLiteral("date")));
+  EXPECT_EQ(open.document.day(), march);
+}
+
+} // namespace
+} // namespace matwright

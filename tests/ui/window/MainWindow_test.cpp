@@ -1,0 +1,202 @@
+#include "tests/ui/window/Windows.h"
+
+#include "ui/catalogue/CataloguePanel.h"
+#include "ui/outline/OutlineView.h"
+#include "ui/print/CardPreview.h"
+#include "ui/timeline/TerrainView.h"
+
+#include <QAbstractButton>
+#include <QFile>
+#include <QFileDialog>
+#include <QLineEdit>
+#include <QListView>
+#include <QMessageBox>
+#include <QPointer>
+#include <QSignalSpy>
+
+namespace matwright {
+namespace {
+
+struct Window : WindowTest {
+  TerrainView& terrain() { return *window->findChild<TerrainView*>(); }
+  CataloguePanel& catalogue() { return *window->findChild<CataloguePanel*>(); }
+
+  // The middle of a step's block on the terrain's viewport.
+  QPoint middleOf(StepId step) {
+    for (const auto& block : terrain().settledGeometry().blocks())
+      if (block.id == step)
+        return terrain().toViewport(block.rect).center().toPoint();
+    ADD_FAILURE() << "no block";
+    return {};
+  }
+  StepId stepAt(std::size_t section, std::size_t index) { return document().plan().sections[section].steps[index].id; }
+  // Waits for a message box and presses the button with this text.
+  void answer(const QString& text) {
+    QMessageBox* box = nullptr;
+    ASSERT_TRUE(QTest::qWaitFor([&] { return (box = window->findChild<QMessageBox*>()) && box->isVisible(); }));
+    for (QAbstractButton* button : box->buttons())
+      if (QString plain = button->text(); plain.remove(QLatin1Char('&')) == text)
+        return button->click();
+    ADD_FAILURE() << "no button " << text.toStdString();
+  }
+  void acceptFile(const QString& file) {
+    QFileDialog* dialog = nullptr;
+    ASSERT_TRUE(QTest::qWaitFor([&] { return (dialog = window->findChild<QFileDialog*>()) && dialog->isVisible(); }));
+    dialog->selectFile(file);
+    Q_EMIT dialog->fileSelected(file);
+    dialog->close();
+  }
+};
+
+TEST_F(Window, AFirstStartOpensTheDemoStudioWithSomethingToDrag) {
+  EXPECT_GT(steps(), 10U);
+  EXPECT_FALSE(document().evaluation().people.empty());
+  EXPECT_FALSE(window->files().isModified());
+  EXPECT_TRUE(QFile::exists(studioFile("thursday-mixed-level.json")));
+  EXPECT_EQ(QFile::permissions(folder.filePath(QStringLiteral("studio/people/rosa.json"))) &
+                (QFile::ReadGroup | QFile::ReadOther),
+            QFile::Permissions());
+}
+
+TEST_F(Window, TheNextStartOpensTheClassThatWasOpen) {
+  const QString other = studioFile("wednesday-back-care.json");
+  open(other);
+  window->close();
+  open({});
+  EXPECT_EQ(window->files().classFile(), other);
+}
+
+TEST_F(Window, FindingAMovementAndPressingReturnPutsItIntoTheClass) {
+  const std::size_t before = steps();
+  action(QStringLiteral("Find a Movement"))->trigger();
+  auto* search = catalogue().findChild<QLineEdit*>();
+  ASSERT_TRUE(search);
+  QTest::keyClicks(search, QStringLiteral("mermaid"));
+  auto* list = catalogue().findChild<QListView*>();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return list->model()->rowCount() == 1; }));
+  list->setCurrentIndex(list->model()->index(0, 0));
+  QTest::keyClick(list, Qt::Key_Return);
+  EXPECT_EQ(steps(), before + 1);
+  EXPECT_EQ(document().undoStack()->count(), 1);
+}
+
+TEST_F(Window, KeysOnTheTerrainEditTheSelectedStepAndUndoTakesItBack) {
+  const ClassPlan before = document().plan();
+  const StepId step = stepAt(1, 0);
+  terrain().selectStep(step);
+  terrain().setFocus();
+  QTest::keyClick(terrain().viewport(), Qt::Key_Plus);
+  EXPECT_EQ(findStep(document().plan(), step)->dose.amount, findStep(before, step)->dose.amount + 1);
+  action(QStringLiteral("Duplicate"))->trigger();
+  EXPECT_EQ(steps(), countSteps(before) + 1);
+  action(QStringLiteral("Remove"))->trigger();
+  EXPECT_EQ(steps(), countSteps(before));
+  while (document().undoStack()->canUndo())
+    document().undoStack()->undo();
+  EXPECT_EQ(document().plan(), before);
+}
+
+TEST_F(Window, DraggingABlockMovesItsStepAsOneEntry) {
+  const StepId moved = stepAt(0, 0);
+  const QPoint from = middleOf(moved);
+  const QPoint to = middleOf(stepAt(3, 2)) + QPoint(2, 0);
+  QWidget* viewport = terrain().viewport();
+  QTest::mousePress(viewport, Qt::LeftButton, {}, from);
+  for (int step = 1; step <= 10; ++step)
+    QTest::mouseMove(viewport, from + (to - from) * step / 10);
+  QTest::mouseRelease(viewport, Qt::LeftButton, {}, to);
+  EXPECT_EQ(document().undoStack()->count(), 1);
+  EXPECT_EQ(placeOf(document().plan(), moved)->section, 3U);
+}
+
+TEST_F(Window, SavesUnderANameAndReadsTheSameClassBack) {
+  terrain().selectStep(stepAt(0, 0));
+  action(QStringLiteral("Duplicate"))->trigger();
+  EXPECT_TRUE(window->isWindowModified());
+  const QString file = studioFile("copy.json");
+  action(QStringLiteral("Save As"))->trigger();
+  acceptFile(file);
+  EXPECT_FALSE(window->isWindowModified());
+  const auto read = readClass(file.toStdString());
+  ASSERT_TRUE(read);
+  EXPECT_EQ(read->value, document().plan());
+}
+
+TEST_F(Window, AsksBeforeUnsavedWorkIsLost) {
+  terrain().selectStep(stepAt(0, 0));
+  action(QStringLiteral("Remove"))->trigger();
+  window->close();
+  EXPECT_TRUE(window->isVisible());
+  answer(QStringLiteral("Cancel"));
+  EXPECT_TRUE(window->isVisible());
+  window->close();
+  answer(QStringLiteral("Save"));
+  EXPECT_FALSE(window->isVisible());
+  EXPECT_EQ(readClass(window->files().classFile().toStdString())->value, document().plan());
+}
+
+TEST_F(Window, AsksBeforeReplacingWhatSomebodyElseWrote) {
+  terrain().selectStep(stepAt(0, 0));
+  action(QStringLiteral("Remove"))->trigger();
+  const std::string foreign = classText(emptyClass("Foreign"));
+  ASSERT_TRUE(writeFile(window->files().classFile().toStdString(), foreign));
+  action(QStringLiteral("Save"))->trigger();
+  answer(QStringLiteral("Cancel"));
+  EXPECT_EQ(*readFile(window->files().classFile().toStdString()), foreign);
+}
+
+TEST_F(Window, OffersUnsavedWorkAfterARunThatDidNotEndWell) {
+  const QString file = window->files().classFile();
+  terrain().selectStep(stepAt(0, 0));
+  action(QStringLiteral("Remove"))->trigger();
+  const ClassPlan lost = document().plan();
+  window->files().autosaveNow();
+  // As after a crash: the folder is there and nobody holds its lock.
+  const QString own = QDir(folder.filePath(QStringLiteral("recovery"))).entryList(QDir::Dirs | QDir::NoDotAndDotDot).value(0);
+  const QString kept = folder.filePath(QStringLiteral("recovery/after-a-crash"));
+  QDir().mkpath(kept);
+  for (const char* name : {"class.json", "origin.txt"})
+    ASSERT_TRUE(QFile::copy(folder.filePath(QStringLiteral("recovery/") + own + QLatin1Char('/') + QLatin1String(name)),
+                            kept + QLatin1Char('/') + QLatin1String(name)));
+  open({});
+  answer(QStringLiteral("Recover"));
+  EXPECT_EQ(document().plan(), lost);
+  EXPECT_EQ(window->files().classFile(), file);
+  EXPECT_TRUE(window->isWindowModified());
+}
+
+TEST_F(Window, TheCardFollowsTheClassAndIsSavedAsPdf) {
+  action(QStringLiteral("Card"))->trigger();
+  auto* preview = window->findChild<CardPreview*>();
+  ASSERT_TRUE(preview && preview->isVisible());
+  const QString file = folder.filePath(QStringLiteral("card.pdf"));
+  ASSERT_TRUE(preview->savePdf(file));
+  QFile pdf(file);
+  ASSERT_TRUE(pdf.open(QIODevice::ReadOnly));
+  EXPECT_TRUE(pdf.readAll().startsWith("%PDF-"));
+  EXPECT_FALSE(preview->savePdf(folder.filePath(QStringLiteral("no/such/folder/card.pdf"))));
+}
+
+TEST_F(Window, UndoGoesToThePeopleWhileTheyAreShown) {
+  action(QStringLiteral("People"))->trigger();
+  window->people().add(QStringLiteral("Ines"), QStringLiteral("Add Ines"));
+  EXPECT_TRUE(window->isWindowModified());
+  const std::size_t before = window->people().people().size();
+  for (QAction* undo : window->findChildren<QAction*>())
+    if (undo->shortcut() == QKeySequence(Qt::CTRL | Qt::Key_Z))
+      undo->trigger();
+  EXPECT_EQ(window->people().people().size(), before - 1);
+  EXPECT_FALSE(window->isWindowModified());
+}
+
+TEST_F(Window, DarkAndLightAreChosenAndKept) {
+  action(QStringLiteral("Dark"))->trigger();
+  EXPECT_LT(window->palette().color(QPalette::Base).lightness(), 80);
+  open({});
+  EXPECT_LT(window->palette().color(QPalette::Base).lightness(), 80);
+  action(QStringLiteral("Light"))->trigger();
+  EXPECT_GT(window->palette().color(QPalette::Base).lightness(), 200);
+}
+
+} // namespace
+} // namespace matwright
