@@ -33,7 +33,7 @@ public:
       timed.start = timed.end = position_;
     const Sides sides = timed.movement ? timed.movement->sides : Sides::together;
     timed.work = workOf(step.dose, step.tempo, sides, step.onlySide);
-    timed.changes = static_cast<int>(timed.way.changes.size() + timed.turn.changes.size());
+    timed.changes = (timed.way.changes.empty() ? 0 : 1) + (timed.turn.changes.empty() ? 0 : 1);
     timed.moving = timed.way.seconds * pace_.mobility;
     timed.turning = timed.turn.seconds * pace_.mobility;
     timed.gap = std::max(timed.moving, timed.cue) + pace_.settle;

@@ -45,7 +45,7 @@ struct TimedStep {
   Way turn; // between the sides
   Seconds turning;
   Seconds finish;  // workBegin + work.whole + turning
-  int changes = 0; // of position: into the step, and between its sides
+  int changes = 0; // of position: into the step, and between its sides; a way counts once, whatever it passes through
   friend bool operator==(const TimedStep&, const TimedStep&) = default;
 };
 
@@ -56,7 +56,7 @@ struct Schedule {
   Seconds likelyFrom, likelyTo;
   double deviation = 0;    // standard deviation of the time the class takes, seconds
   double chanceInTime = 1; // to end by the target
-  int changes = 0;         // of position: links of all ways
+  int changes = 0;         // of position, over all steps
   Seconds moving;          // on all ways
   Seconds working;
   friend bool operator==(const Schedule&, const Schedule&) = default;

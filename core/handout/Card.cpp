@@ -51,8 +51,11 @@ CardRow rowOf(const TransitionGraph& graph, const Step& step, const TimedStep& t
   } else {
     row.name = step.movement.value;
   }
-  if (const Position* position = graph.find(timed.start))
+  if (const Position* position = graph.find(timed.start)) {
     row.elevation = position->elevation;
+    if (!timed.way.changes.empty())
+      row.wayTo = position->name;
+  }
   return row;
 }
 

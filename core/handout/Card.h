@@ -19,7 +19,8 @@ struct CardRow {
   std::string option; // its name; empty as written
   std::string action; // the short cue
   std::string note;
-  std::string wayCue; // what is said on the way in; empty when nobody changes position
+  std::string wayTo;  // the position to change to; empty when nobody changes position
+  std::string wayCue; // what is said on the way there
   Dose dose;
   Sides sides{};
   std::optional<Side> onlySide;

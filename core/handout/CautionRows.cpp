@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <map>
+#include <set>
 
 namespace matwright {
 namespace {
@@ -22,12 +23,23 @@ Gathered& groupFor(std::vector<Gathered>& groups, const Caution& caution) {
   return at != groups.end() ? *at : groups.emplace_back(Gathered{caution.level, instead, false, {}, {}});
 }
 
+// A card has room for one word to each person: the strongest thing found. What concerns everybody, and strangers, stays.
+std::vector<const Caution*> strongestOfEach(std::vector<const Caution*> cautions) {
+  std::stable_sort(cautions.begin(), cautions.end(),
+                   [](const Caution* a, const Caution* b) { return a->level > b->level; });
+  std::set<std::size_t> said;
+  std::erase_if(cautions, [&](const Caution* caution) {
+    return caution->person != Finding::kNone && !said.insert(caution->person).second;
+  });
+  return cautions;
+}
+
 } // namespace
 
 std::vector<CardCaution> cardCautions(const std::vector<const Caution*>& cautions,
                                       const std::function<std::string(std::size_t)>& initialsOf) {
   std::vector<Gathered> groups;
-  for (const Caution* caution : cautions) {
+  for (const Caution* caution : strongestOfEach(cautions)) {
     Gathered& group = groupFor(groups, *caution);
     if (caution->kind == CautionKind::unknownPerson)
       group.strangers.push_back(initialsFrom(caution->name));

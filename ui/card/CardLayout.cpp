@@ -367,9 +367,10 @@ private:
 
 CardLayout layOut(const Card& card, QSizeF paperMillimetres, int pages) {
   const Builder builder(card, paperMillimetres, std::max(1, pages));
-  // Fewer words and narrower columns are worth it only when the type grows enough by them.
+  // A card without breath, or without cues, is worth it only when the type grows a great deal by it.
   const auto worth = [](const Trial& trial) {
-    return trial.points - 1.5 * static_cast<int>(trial.density) - 0.75 * (trial.columns - 1);
+    constexpr qreal kLost[] = {0, 3.5, 8}; // points, by density
+    return trial.points - kLost[static_cast<std::size_t>(trial.density)] - 0.5 * (trial.columns - 1);
   };
   std::vector<Trial> trials;
   for (Density density : {Density::full, Density::withoutBreath, Density::namesAndDoses})

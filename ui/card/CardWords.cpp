@@ -4,6 +4,7 @@
 #include "ui/text/VocabularyText.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <algorithm>
 #include <cmath>
 #include <iterator>
@@ -56,9 +57,10 @@ RowWords rowOf(const CardRow& row, Density density) {
   words.dose = doseText(row.dose, row.sides, row.onlySide);
   words.note = QString::fromStdString(row.note).simplified();
   if (density != Density::namesAndDoses)
-    words.cue = joined({QString::fromStdString(row.wayCue), QString::fromStdString(row.action)});
+    words.cue = joined({row.wayTo.empty() ? QString() : tr("\u2192 %1").arg(QString::fromStdString(row.wayTo).toLower()),
+                        QString::fromStdString(row.action)});
   if (density == Density::full)
-    words.breath = breathText(row.tempo);
+    words.breath = breathText(row.tempo).replace(QRegularExpression(QStringLiteral(" (?=\\d)")), QString(QChar::Nbsp));
   if (density == Density::namesAndDoses)
     words.cautions = linesByLevel(row.cautions);
   else

@@ -1,0 +1,116 @@
+#include "core/evaluate/Facts.h"
+#include "tests/support/SmallKnowledge.h"
+
+#include <gtest/gtest.h>
+
+namespace matwright::test {
+namespace {
+
+class FactsTest : public testing::Test {
+protected:
+  std::vector<StepFacts> of(std::vector<Step> steps, FeatureSet avoid = {}) const {
+    const Ways ways(knowledge_.transitions, avoid);
+    return factsOf(knowledge_.transitions,
+                   scheduleOf(knowledge_.catalogue, knowledge_.transitions, ways, classOf(std::move(steps))));
+  }
+  Knowledge knowledge_ = smallKnowledge();
+};
+
+const FeatureSet kLying{Feature::supine, Feature::reclineFlat};
+
+TEST_F(FactsTest, FeaturesAreThoseOfTheMovementAndItsPositions) {
+  const StepFacts curl = of({step(1, "curl")})[0];
+  EXPECT_EQ(curl.features, (kLying | FeatureSet{Feature::flexLoad, Feature::neckLift}));
+  EXPECT_EQ(curl.shapeFeatures, kLying);
+  EXPECT_EQ(of({step(1, "arch")})[0].features, (FeatureSet{Feature::wristLoad, Feature::kneel}));
+}
+
+TEST_F(FactsTest, BothPositionsCountWhereAMovementStartsAndEndsInTwo) {
+  knowledge_.transitions = TransitionGraph(
+      {position("lying", Elevation::faceUp, kLying), position("sit", Elevation::sitting, {Feature::hipFlex90})}, {});
+  EXPECT_EQ(of({step(1, "roll")})[0].features, (kLying | FeatureSet{Feature::hipFlex90, Feature::flexLoad}));
+}
+
+TEST_F(FactsTest, BothSidesCountThoughTheyMayDiffer) {
+  knowledge_.transitions =
+      TransitionGraph({position("side-left", Elevation::sideLying, {Feature::sidelie}, "side-right"),
+                       position("side-right", Elevation::sideLying, {Feature::sidelie, Feature::armOver}, "side-left")},
+                      {change("side-left", "side-right", 6)});
+  EXPECT_EQ(of({step(1, "kick")})[0].features, (FeatureSet{Feature::sidelie, Feature::armOver}));
+  EXPECT_EQ(of({onlySide(step(1, "kick"), Side::left)})[0].features, FeatureSet{Feature::sidelie});
+}
+
+TEST_F(FactsTest, AnOptionTakesAwayAndAdds) {
+  EXPECT_EQ(of({step(1, "curl", "low")})[0].features, kLying);
+  EXPECT_EQ(of({step(1, "curl", "hard")})[0].features,
+            (kLying | FeatureSet{Feature::flexLoad, Feature::neckLift, Feature::legsLong}));
+}
+
+TEST_F(FactsTest, AnOptionMayTakeAwayWhatComesFromThePosition) {
+  std::vector<Movement> movements = smallMovements();
+  movements[0].options[0].removes = kLying;
+  knowledge_.catalogue = Catalogue(movements);
+  const auto facts = of({step(1, "curl", "low"), step(2, "curl")});
+  EXPECT_EQ(facts[0].features, (FeatureSet{Feature::flexLoad, Feature::neckLift}));
+  EXPECT_TRUE(facts[0].shapeFeatures.empty());
+  EXPECT_TRUE(facts[0].restFeatures.empty());
+  EXPECT_TRUE(facts[1].restFeatures.empty()); // they were not lying before, whatever the position says
+}
+
+TEST_F(FactsTest, AnUnknownOptionTakesNothingAway) {
+  EXPECT_EQ(of({step(1, "curl", "gone")})[0].features, of({step(1, "curl")})[0].features);
+}
+
+TEST_F(FactsTest, WayFeaturesAreThoseOfTheWayInAndOfTheTurn) {
+  const auto facts = of({step(1, "curl"), step(2, "swing"), step(3, "kick")});
+  EXPECT_TRUE(facts[0].wayFeatures.empty());
+  EXPECT_EQ(facts[1].wayFeatures, (FeatureSet{Feature::flexLoad, Feature::rise}));
+  EXPECT_EQ(facts[2].wayFeatures, FeatureSet{Feature::rise});
+  knowledge_.transitions = TransitionGraph(
+      smallPositions(), {change("lying", "side-left", 4), change("side-left", "side-right", 6, {Feature::neckEnd})});
+  EXPECT_EQ(of({step(1, "curl"), step(2, "kick")})[1].wayFeatures, FeatureSet{Feature::neckEnd});
+}
+
+TEST_F(FactsTest, WhatBothRestingShapesHaveLastsThroughTheGap) {
+  EXPECT_EQ(of({step(1, "curl"), step(2, "curl")})[1].restFeatures, kLying);
+  EXPECT_TRUE(of({step(1, "curl"), step(2, "arch")})[1].restFeatures.empty());
+}
+
+TEST_F(FactsTest, BeforeTheFirstStepPeopleRestWhereItStarts) {
+  EXPECT_EQ(of({step(1, "curl")})[0].restFeatures, kLying);
+}
+
+TEST_F(FactsTest, WhatTheWayBetweenDoesNotHaveDoesNotLast) {
+  // From hands and knees over sitting to a front support: the hands bear weight before and after, not between.
+  std::vector<Position> positions = smallPositions();
+  positions.push_back(position("plank", Elevation::handsAndKnees, {Feature::wristLoad}));
+  std::vector<Movement> movements = smallMovements();
+  movements.push_back(movement("hold", "plank"));
+  knowledge_.catalogue = Catalogue(movements);
+  Step hold = stepOf(StepId{2}, movements.back());
+  knowledge_.transitions = TransitionGraph(positions, {change("four", "sit", 3), change("sit", "plank", 3)});
+  EXPECT_TRUE(of({step(1, "arch"), hold})[1].restFeatures.empty());
+  knowledge_.transitions = TransitionGraph(positions, {change("four", "plank", 3)});
+  EXPECT_EQ(of({step(1, "arch"), hold})[1].restFeatures, FeatureSet{Feature::wristLoad});
+}
+
+TEST_F(FactsTest, TimesAndRepetitionsAreThoseOfTheSchedule) {
+  const auto facts = of({step(1, "curl"), step(2, "kick")});
+  EXPECT_EQ(facts[0].gap, Seconds(4));
+  EXPECT_EQ(facts[0].work, Seconds(30));
+  EXPECT_EQ(facts[0].repetitions, 5);
+  EXPECT_EQ(facts[1].gap, Seconds(6));
+  EXPECT_EQ(facts[1].work, Seconds(60));
+  EXPECT_EQ(facts[1].repetitions, 10); // both sides
+}
+
+TEST_F(FactsTest, OfAnUnknownMovementOnlyThePositionIsKnown) {
+  const auto facts = of({step(1, "curl"), step(2, "handstand"), step(3, "curl")});
+  EXPECT_EQ(facts[1].features, kLying);
+  EXPECT_EQ(facts[1].restFeatures, kLying);
+  EXPECT_EQ(facts[2].restFeatures, kLying);
+  EXPECT_TRUE(of({step(1, "handstand")})[0].features.empty());
+}
+
+} // namespace
+} // namespace matwright::test

@@ -1,0 +1,113 @@
+// Every pose that comes with the program, held to what its file says.
+#include "core/figure/Passage.h"
+#include "tests/tools/contact_sheet/PoseFile.h"
+
+#include <filesystem>
+#include <gmock/gmock.h>
+
+namespace matwright {
+namespace {
+
+namespace fs = std::filesystem;
+
+constexpr double kMillimetre = 0.001 / 1.75;
+
+const std::string kResources = MATWRIGHT_SOURCE_DIR "/resources";
+const std::string kPositions = kResources + "/positions/positions.json";
+
+std::vector<LabelledPose> positionPoses() { return readPositionPoses(kPositions).poses; }
+
+std::vector<LabelledPose> cataloguePoses() {
+  std::vector<LabelledPose> all;
+  for (const auto& entry : fs::directory_iterator(kResources + "/catalogue")) {
+    if (entry.path().extension() != ".json")
+      continue;
+    const PoseList list = readCataloguePoses(entry.path().string(), kPositions, {});
+    all.insert(all.end(), list.poses.begin(), list.poses.end());
+  }
+  return all;
+}
+
+void expectAtRest(const LabelledPose& entry) {
+  const Settled shape = settled(entry.pose);
+  EXPECT_LT(shape.largestGap, kMillimetre) << entry.label;
+  EXPECT_LT(shape.deepestSink, kMillimetre) << entry.label;
+}
+
+TEST(KnowledgePoses, PositionsRestWithinAMillimetre) {
+  const std::vector<LabelledPose> poses = positionPoses();
+  EXPECT_EQ(poses.size(), 26u);
+  for (const LabelledPose& entry : poses) {
+    expectAtRest(entry);
+    EXPECT_FALSE(entry.pose.on.empty()) << entry.label;
+  }
+}
+
+TEST(KnowledgePoses, CataloguePosesRestWithinAMillimetre) {
+  const std::vector<LabelledPose> poses = cataloguePoses();
+  EXPECT_GT(poses.size(), 200u);
+  for (const LabelledPose& entry : poses)
+    expectAtRest(entry);
+}
+
+// The lanes of the terrain, low to high, are true of the bodies in them: lying bodies keep their pelvis below a seated
+// head, standing ones above a kneeling pelvis.
+TEST(KnowledgePoses, PositionsAreAsHighAsTheirElevation) {
+  for (const LabelledPose& entry : positionPoses()) {
+    const double pelvis = settled(entry.pose).body.pelvis().y, head = settled(entry.pose).body.head.y;
+    if (entry.label.starts_with("face-") || entry.label.starts_with("side-left") ||
+        entry.label.starts_with("side-right")) {
+      EXPECT_LT(pelvis, 0.12) << entry.label;
+      EXPECT_LT(head, 0.35) << entry.label;
+    } else if (entry.label.ends_with("-sit") && entry.label != "heel-sit") {
+      EXPECT_LT(pelvis, 0.10) << entry.label;
+      EXPECT_GT(head, 0.38) << entry.label;
+    } else if (entry.label.find("kneel-") != std::string::npos || entry.label == "tall-kneel") {
+      EXPECT_NEAR(pelvis, 0.276, 0.03) << entry.label;
+    } else if (entry.label.starts_with("stand")) {
+      EXPECT_GT(pelvis, 0.5) << entry.label;
+    }
+  }
+}
+
+// Side lying is named after the side that is down; the near side of a flipped figure is its left.
+TEST(KnowledgePoses, SideLyingRestsOnTheSideInItsName) {
+  for (const LabelledPose& entry : positionPoses()) {
+    if (entry.label != "side-left" && entry.label != "side-right")
+      continue;
+    const PosedBody body = settled(entry.pose).body;
+    EXPECT_LT(body.legs[index(Limb::near)].hip.y, body.legs[index(Limb::far)].hip.y) << entry.label;
+    EXPECT_EQ(entry.pose.flip, entry.label == "side-left");
+    EXPECT_GT(body.turns[0].forward.z, 0.9) << entry.label; // its front to the viewer
+  }
+}
+
+TEST(KnowledgePoses, MirroredPositionsDifferByTheMirrorAlone) {
+  const std::vector<LabelledPose> poses = positionPoses();
+  const auto find = [&](const std::string& label) {
+    for (const LabelledPose& entry : poses)
+      if (entry.label == label)
+        return entry.pose;
+    ADD_FAILURE() << label;
+    return Pose{};
+  };
+  for (const std::string name : {"side", "side-sit", "half-kneel"}) {
+    Pose left = find(name + "-left");
+    EXPECT_TRUE(left.flip);
+    left.flip = false;
+    EXPECT_EQ(left, find(name + "-right"));
+  }
+}
+
+// A movement can be shown moving: from start to end nothing sinks.
+TEST(KnowledgePoses, NothingSinksOnTheWayOfAMovement) {
+  const std::vector<LabelledPose> poses = cataloguePoses();
+  for (std::size_t i = 0; i + 1 < poses.size(); i += 2) {
+    const Passage passage(settled(poses[i].pose), settled(poses[i + 1].pose));
+    for (int k = 1; k < 8; ++k)
+      EXPECT_GT(clearance(passage.at(k / 8.0).body), -0.006) << poses[i].label << " at " << k << "/8"; // a centimetre
+  }
+}
+
+} // namespace
+} // namespace matwright
