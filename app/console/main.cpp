@@ -1,5 +1,6 @@
 #include "app/console/Commands.h"
 
+#include <csignal>
 #include <exception>
 #include <iostream>
 #include <span>
@@ -70,6 +71,7 @@ int run(const std::vector<std::string>& words) {
 } // namespace
 
 int main(int argc, char** argv) {
+  std::signal(SIGXFSZ, SIG_IGN); // a file over the limit is a failed write, not the end of the program
   try {
     return run({argv + 1, argv + argc});
   } catch (const std::exception& fault) {

@@ -13,6 +13,7 @@
 #include <QMessageBox>
 #include <QStandardPaths>
 #include <QStyleFactory>
+#include <csignal>
 #include <spdlog/spdlog.h>
 
 namespace {
@@ -30,6 +31,7 @@ int complain(const QString& text) {
 } // namespace
 
 int main(int argc, char** argv) {
+  std::signal(SIGXFSZ, SIG_IGN); // a file over the limit is a failed write, not the end of the program
   QApplication application(argc, argv);
   QApplication::setApplicationName(QStringLiteral("Matwright"));
   QApplication::setOrganizationName(QStringLiteral("Matwright"));

@@ -7,9 +7,11 @@ bool isSpace(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
 bool isLower(char c) { return c >= 'a' && c <= 'z'; }
 bool isUpper(char c) { return c >= 'A' && c <= 'Z'; }
-// Bytes of letters beyond ASCII count as letters of words.
+// Letters beyond ASCII carry words; the signs of Latin-1 (lead byte C2) and the dashes, quotes and arrows from U+2000 to
+// U+2FFF (lead byte E2) do not.
 bool carriesWord(char c) {
-  return isDigit(c) || isLower(c) || isUpper(c) || static_cast<unsigned char>(c) >= 0xC3;
+  const auto lead = static_cast<unsigned char>(c);
+  return isDigit(c) || isLower(c) || isUpper(c) || (lead >= 0xC3 && lead != 0xE2);
 }
 
 } // namespace

@@ -39,7 +39,7 @@ std::vector<const Person*> pick(std::span<const PersonId> named, std::span<const
   for (const PersonId& id : named)
     byId.emplace(id.value, nullptr);
   for (const Person& person : roster)
-    if (const auto at = byId.find(person.id.value); at != byId.end() && !at->second)
+    if (const auto at = byId.find(person.id.value); at != byId.end())
       at->second = &person;
   std::vector<const Person*> picked;
   picked.reserve(named.size());

@@ -53,8 +53,8 @@ Answer answerTo(const Rule& rule, const Condition* condition, const PersonCondit
     const auto value = held.qualifiers.find(test.qualifier);
     const Answer one =
         spec && value != held.qualifiers.end() ? answerTo(test, *spec, value->second, day) : Answer::open;
-    if (one == Answer::speaksAgainst)
-      return one;
+    if (one == Answer::speaksAgainst || (one == Answer::open && !test.openHolds))
+      return Answer::speaksAgainst;
     if (one == Answer::open)
       all = one;
   }

@@ -65,6 +65,7 @@ struct QualifierTest {
   std::optional<int> from, below;
   std::vector<std::string> choices;
   std::optional<bool> flag;
+  bool openHolds = true; // whether it holds while nobody has filled the qualifier in
   friend bool operator==(const QualifierTest&, const QualifierTest&) = default;
 };
 

@@ -78,6 +78,8 @@ QualifierTest readTest(const Spot& spot) {
     else
       entry.note(ErrorCode::wrongType, "choices, or one of true and false");
   }
+  if (const auto open = object.find("ifOpen"))
+    test.openHolds = readFlag(open);
   const bool weeks = test.from || test.below;
   if (object && weeks == is.has_value())
     object.note(weeks ? ErrorCode::unknownKey : ErrorCode::missingKey, "is", "either is, or from and below");

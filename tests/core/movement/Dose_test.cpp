@@ -55,16 +55,18 @@ TEST(Dose, APassThatWouldBeginAtTheEndOfTheTimeDoesNotCount) {
   EXPECT_EQ(workFor(61, DoseUnit::seconds, Sides::together).repetitions, 11);
 }
 
+// 9 s in passes of three counts of 0.3 s: in doubles a little more than ten of them.
 TEST(Dose, RoundingOfTheTempoBeginsNoFurtherPass) {
-  // Every count within bounds that divides a minute into whole passes must give just that many.
-  for (int counts = 1; counts <= 60; ++counts)
-    for (int tenths = 2; tenths <= 100; ++tenths) {
-      if (600 % (counts * tenths) != 0)
-        continue;
-      const Tempo tempo{Seconds(tenths / 10.0), {{Breath::free, counts}}};
-      EXPECT_EQ(workOf({60, DoseUnit::seconds}, tempo, Sides::together, {}).repetitions, 600 / (counts * tenths))
-          << counts << " counts of " << tenths << " tenths";
-    }
+  for (int counts = 1; counts <= 12; ++counts)
+    for (int tenths = 2; tenths <= 30; ++tenths)
+      for (int seconds = 1; seconds <= 120; ++seconds) {
+        if (seconds * 10 % (counts * tenths) != 0)
+          continue;
+        const Tempo tempo{Seconds(tenths / 10.0), {{Breath::free, counts}}};
+        const Work work = workOf({seconds, DoseUnit::seconds}, tempo, Sides::together, std::nullopt);
+        ASSERT_EQ(work.repetitions, seconds * 10 / (counts * tenths))
+            << seconds << " s, " << counts << " counts of " << tenths << " tenths";
+      }
 }
 
 TEST(Dose, SidesAddUpToTheWholeUnlessTheyWorkTogether) {

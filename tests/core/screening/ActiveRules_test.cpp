@@ -40,6 +40,15 @@ QualifierTest weeks(std::optional<int> from, std::optional<int> below) { return 
 QualifierTest among(std::vector<std::string> choices) { return {"", {}, {}, std::move(choices), {}}; }
 QualifierTest flagged(bool flag) { return {"", {}, {}, {}, flag}; }
 
+// Nobody has a sign of an emergency until somebody says so.
+TEST(ActiveRules, ATestMayDemandThatItsQualifierIsFilledIn) {
+  QualifierTest sign = flagged(true);
+  sign.openHolds = false;
+  EXPECT_EQ(hears(kFlag, sign, {}), Hears::no);
+  EXPECT_EQ(hears(kFlag, sign, true), Hears::yes);
+  EXPECT_EQ(hears(kFlag, sign, false), Hears::no);
+}
+
 TEST(ActiveRules, WeeksSinceAreWholeWeeks) {
   const QualifierTest early = weeks({}, 6);
   EXPECT_EQ(hears(kWeeks, early, daysAfter(kDay, -41)), Hears::yes);
@@ -140,6 +149,7 @@ TEST_F(SeveralTests, OneThatSpeaksAgainstSilencesWhateverIsOpen) {
 
 TEST_F(SeveralTests, OneOpenMakesTheWholeAssumed) {
   EXPECT_THAT(with({{"one", true}}), ElementsAre(ActiveRule{0, 0, 0, true}));
+  EXPECT_THAT(with({{"two", true}}), ElementsAre(ActiveRule{0, 0, 0, true}));
   EXPECT_THAT(with({}), ElementsAre(ActiveRule{0, 0, 0, true}));
 }
 

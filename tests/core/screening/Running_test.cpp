@@ -152,6 +152,7 @@ TEST(Stretches, AShapeFollowedByAMovementThatRestsOtherwiseIsBroken) {
   StepFacts lift = upright(5, 100);
   lift.features = {Feature::wristLoad};
   EXPECT_THAT(spoken(Scope::stretch, {Feature::wristLoad}, 180, MeasureUnit::seconds, {four, lift}), IsEmpty());
+  EXPECT_THAT(spoken(Scope::stretch, {Feature::wristLoad}, 180, MeasureUnit::seconds, {lift, four}), IsEmpty());
   EXPECT_THAT(spoken(Scope::stretch, {Feature::wristLoad}, 180, MeasureUnit::seconds, {lift, lift}),
               ElementsAre(std::pair(1u, 200.0)));
 }

@@ -1,0 +1,39 @@
+// What must hold of any text that is given to the readers of documents, JSON or not.
+#pragma once
+
+#include "core/store/Store.h"
+
+#include <string_view>
+
+namespace matwright {
+
+// A text that is read is written in one form, which reads as the same value and is written as the same bytes, with what
+// was kept and without. A text that is not read has an error that says so. Null when all that holds, else what does
+// not.
+template <class Value>
+const char* brokenInvariant(std::string_view text, Result<Stored<Value>> (*parse)(std::string_view, const std::string&),
+                            std::string (*write)(const Value&, const KeptTree&)) {
+  const auto first = parse(text, "f");
+  if (!first)
+    return first.error().file == "f" && !first.error().expected.empty() ? nullptr : "an error without words";
+  for (const KeptTree& kept : {first->kept, KeptTree()}) {
+    const std::string written = write(first->value, kept);
+    const auto second = parse(written, "f");
+    if (!second)
+      return "what was written cannot be read";
+    if (!(second->value == first->value))
+      return "what was written reads as another value";
+    if (write(second->value, second->kept) != written)
+      return "the same value was written as other bytes";
+  }
+  return nullptr;
+}
+
+inline const char* brokenInvariantOfClass(std::string_view text) {
+  return brokenInvariant<ClassPlan>(text, parseClass, classText);
+}
+inline const char* brokenInvariantOfPerson(std::string_view text) {
+  return brokenInvariant<Person>(text, parsePerson, personText);
+}
+
+} // namespace matwright

@@ -1,0 +1,112 @@
+// contact-sheet: draws the poses of knowledge files side by side, for those who write them. A red label says what does
+// not rest as its pose says, in millimetres for a stature of 1.75 m.
+#include "tests/tools/contact_sheet/PoseFile.h"
+#include "ui/figure/FigurePaint.h"
+
+#include <QCommandLineParser>
+#include <QGuiApplication>
+#include <QImage>
+#include <QPainter>
+#include <algorithm>
+#include <cmath>
+#include <cstdio>
+
+using namespace matwright;
+
+namespace {
+
+constexpr double kStature = 1750; // millimetres
+constexpr int kSheetWidth = 1320, kLabelHeight = 42, kBetween = 10;
+
+QString faultsOf(const Settled& shape) {
+  QStringList faults;
+  shape.articulation.pose.on.forEach([&](Contact contact) {
+    const double gap = clearance(shape.body, contact) * kStature;
+    const std::string name(word(contact));
+    if (std::abs(gap) > 1)
+      faults << QStringLiteral("%1 %2").arg(QString::fromStdString(name)).arg(gap, 0, 'f', 0);
+  });
+  if (const double sink = shape.deepestSink * kStature; sink > 1)
+    faults << QStringLiteral("sinks %1").arg(sink, 0, 'f', 0);
+  if (faults.isEmpty() && shape.largestGap * kStature > 1)
+    faults << QStringLiteral("wall %1").arg(shape.largestGap * kStature, 0, 'f', 0);
+  return faults.join(QStringLiteral(", "));
+}
+
+QImage sheetOf(const std::vector<LabelledPose>& poses, int size, const FigureStyle& style) {
+  const int count = static_cast<int>(poses.size());
+  const int columns = std::clamp(kSheetWidth / (size + kBetween), 1, count);
+  const int rows = (count + columns - 1) / columns;
+  QImage image(columns * (size + kBetween), rows * (size + kLabelHeight + kBetween), QImage::Format_RGB32);
+  image.fill(style.colours.paper);
+  QPainter painter(&image);
+  QFont font = painter.font();
+  font.setPixelSize(11);
+  painter.setFont(font);
+  for (int i = 0; i < count; ++i) {
+    const LabelledPose& entry = poses[static_cast<std::size_t>(i)];
+    const int x = i % columns * (size + kBetween) + kBetween / 2;
+    const int y = i / columns * (size + kLabelHeight + kBetween) + kBetween / 2;
+    paintFigure(painter, QRectF(x, y, size, size), entry.pose, style);
+    QString label = QString::fromStdString(entry.label);
+    const QString faults = faultsOf(*settledOnce(entry.pose));
+    if (!faults.isEmpty())
+      label += u'\n' + faults;
+    painter.setPen(faults.isEmpty() ? QColor(0x50, 0x50, 0x50) : QColor(Qt::red));
+    painter.drawText(QRectF(x, y + size + 1, size, kLabelHeight), Qt::AlignHCenter | Qt::TextWordWrap, label);
+  }
+  return image;
+}
+
+void say(const Error& error) {
+  std::fprintf(stderr, "%s: %s: expected %s, found %s\n", error.file.c_str(), error.path.c_str(),
+               error.expected.c_str(), error.found.c_str());
+}
+
+} // namespace
+
+int main(int argc, char** argv) {
+  if (!qEnvironmentVariableIsSet("QT_QPA_PLATFORM"))
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+  QGuiApplication application(argc, argv);
+  QCommandLineParser parser;
+  parser.setApplicationDescription(QStringLiteral("Draws the poses of knowledge files side by side."));
+  parser.addHelpOption();
+  parser.addOptions({{{"o", "output"}, "Write the sheet here.", "png", "sheet.png"},
+                     {"ids", "Only these movements, joined by commas.", "ids"},
+                     {"size", "Width and height of a figure in pixels, 16 to 600.", "pixels", "150"},
+                     {"positions", "The files hold positions, not movements."},
+                     {"print", "Black on white."},
+                     {"base", "The file of the positions that poses are written over.", "file",
+                      MATWRIGHT_SOURCE_DIR "/resources/positions/positions.json"}});
+  parser.addPositionalArgument("files", "Catalogue or positions files.", "FILE.json...");
+  parser.process(application);
+
+  std::vector<std::string> ids;
+  for (const QString& id : parser.value("ids").split(u',', Qt::SkipEmptyParts))
+    ids.push_back(id.trimmed().toStdString());
+  QStringList files = parser.positionalArguments();
+  if (files.isEmpty())
+    files << parser.value("base");
+  std::vector<LabelledPose> poses;
+  for (const QString& file : files) {
+    const bool positions = parser.isSet("positions") || file.endsWith("positions.json");
+    const PoseList list = positions ? readPositionPoses(file.toStdString())
+                                    : readCataloguePoses(file.toStdString(), parser.value("base").toStdString(), ids);
+    std::for_each(list.errors.begin(), list.errors.end(), say);
+    poses.insert(poses.end(), list.poses.begin(), list.poses.end());
+  }
+  if (poses.empty()) {
+    std::fprintf(stderr, "contact-sheet: no pose found\n");
+    return 1;
+  }
+  FigureStyle style;
+  if (parser.isSet("print"))
+    style.colours = printColours();
+  const QImage sheet = sheetOf(poses, std::clamp(parser.value("size").toInt(), 16, 600), style);
+  if (!sheet.save(parser.value("output"))) {
+    std::fprintf(stderr, "contact-sheet: cannot write %s\n", qPrintable(parser.value("output")));
+    return 1;
+  }
+  return 0;
+}
