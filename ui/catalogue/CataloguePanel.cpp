@@ -107,8 +107,10 @@ void CataloguePanel::refreshNow() {
   timer_.setInterval(kDelay);
   stale_ = false;
   revision_ = document_.snapshot().revision;
+  // Another gap is another question: its best answer is shown, not the row one stood on before.
+  const bool moved = gap_ != selection_.gap();
   gap_ = selection_.gap();
-  const MovementId current = currentMovement();
+  const MovementId current = moved ? MovementId{} : currentMovement();
   model_->setCandidates(
       candidatesFor(document_.knowledge(), document_.plan(), document_.roster(), document_.day(), *gap_));
   afterArranging(current);

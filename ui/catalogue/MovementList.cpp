@@ -53,7 +53,9 @@ void MovementList::startDrag(Qt::DropActions) {
   drag->setMimeData(rows->mimeData({currentIndex()}));
   drag->setPixmap(dragPixmap(QString::fromStdString(movement->name),
                              movementPixmap(*movement, CatalogueDelegate::kFigure, *this), *this));
-  drag->setHotSpot({CatalogueDelegate::kFigure.width() / 2, CatalogueDelegate::kFigure.height() / 2});
+  // Left of the pointer: to its right the terrain says what the drop would do.
+  const QSizeF size = drag->pixmap().deviceIndependentSize();
+  drag->setHotSpot({static_cast<int>(size.width()) + 12, static_cast<int>(size.height()) / 2});
   drag->exec(Qt::CopyAction);
 }
 

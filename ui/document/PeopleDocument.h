@@ -31,6 +31,7 @@ public:
   void sealGesture() { ++gesture_; }
 
   QUndoStack* undoStack() { return &undoStack_; }
+  const QUndoStack* undoStack() const { return &undoStack_; }
 
 Q_SIGNALS:
   void changed();

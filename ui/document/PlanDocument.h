@@ -52,6 +52,7 @@ public:
   void setRoster(std::vector<Person> roster);
 
   QUndoStack* undoStack() { return &undoStack_; }
+  const QUndoStack* undoStack() const { return &undoStack_; }
 
 Q_SIGNALS:
   void changed(); // the snapshot is a new one

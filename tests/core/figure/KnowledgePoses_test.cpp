@@ -1,6 +1,6 @@
 // Every pose that comes with the program, held to what its file says.
 #include "core/figure/Passage.h"
-#include "tests/tools/contact_sheet/PoseFile.h"
+#include "tests/support/PoseFile.h"
 
 #include <filesystem>
 #include <gmock/gmock.h>

@@ -1,6 +1,6 @@
 // contact-sheet: draws the poses of knowledge files side by side, for those who write them. A red label says what does
 // not rest as its pose says, in millimetres for a stature of 1.75 m.
-#include "tests/tools/contact_sheet/PoseFile.h"
+#include "tests/support/PoseFile.h"
 #include "ui/figure/FigurePaint.h"
 
 #include <QCommandLineParser>

@@ -1,4 +1,4 @@
-#include "tests/tools/contact_sheet/PoseFile.h"
+#include "tests/support/PoseFile.h"
 #include "ui/figure/FigurePaint.h"
 #include "ui/theme/Theme.h"
 

@@ -1,4 +1,4 @@
-#include "tests/tools/contact_sheet/PoseFile.h"
+#include "tests/support/PoseFile.h"
 
 #include "core/store/Files.h"
 #include "core/store/KnowledgeParts.h"

@@ -1,0 +1,187 @@
+// The console as a script meets it: words in, text and an exit code out.
+#include <algorithm>
+#include <array>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+#include <string>
+#include <sys/wait.h>
+#include <unistd.h>
+
+namespace {
+
+using Json = nlohmann::json;
+
+struct Answer {
+  int code = -1;
+  std::string out, err;
+};
+
+struct Console : testing::Test {
+  std::filesystem::path folder;
+  const std::string demo = MATWRIGHT_SOURCE_DIR "/resources/demo";
+  const std::string thursday = demo + "/classes/thursday-mixed-level.json";
+
+  void SetUp() override {
+    std::string name = (std::filesystem::temp_directory_path() / "console-XXXXXX").string();
+    ASSERT_TRUE(mkdtemp(name.data()));
+    folder = name;
+  }
+  void TearDown() override { std::filesystem::remove_all(folder); }
+
+  static std::string quoted(const std::string& word) { return "'" + word + "'"; }
+  static std::string textOf(const std::filesystem::path& file) {
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+  }
+  std::string put(const std::string& name, const std::string& text) const {
+    std::ofstream(folder / name, std::ios::binary) << text;
+    return (folder / name).string();
+  }
+  Answer run(const std::vector<std::string>& words) const {
+    std::string command = quoted(MATWRIGHT_CLI);
+    for (const std::string& word : words)
+      command += ' ' + quoted(word);
+    command += " >" + quoted((folder / "out").string()) + " 2>" + quoted((folder / "err").string()) + " </dev/null";
+    const int status = std::system(command.c_str());
+    return {WIFEXITED(status) ? WEXITSTATUS(status) : -1, textOf(folder / "out"), textOf(folder / "err")};
+  }
+};
+
+TEST_F(Console, ChecksTheDemoClassForItsPeople) {
+  const Answer answer = run({"check", thursday, "--json"});
+  ASSERT_EQ(answer.code, 0) << answer.err;
+  const Json tree = Json::parse(answer.out);
+  EXPECT_EQ(tree["format"], "matwright-check");
+  EXPECT_EQ(tree["version"], 1);
+  EXPECT_EQ(tree["people"].size(), 6U);
+  EXPECT_EQ(tree["day"], "2026-11-26");
+  double sum = 0;
+  for (const Json& step : tree["steps"]) {
+    EXPECT_NEAR(step["begin"].get<double>(), sum, 0.2);
+    sum = step["finish"];
+  }
+  EXPECT_NEAR(tree["length"].get<double>(), sum, 0.2);
+  std::size_t counted = 0;
+  for (const Json& count : tree["cautionCounts"])
+    counted += count.get<std::size_t>();
+  EXPECT_EQ(counted, tree["cautions"].size());
+  // The hundred is ten breaths of five counts in and five out at half a second: fifty seconds. Common practice, no source.
+  for (const Json& step : tree["steps"])
+    if (step["movement"] == "hundred") {
+      EXPECT_EQ(step["work"], 50.0);
+    }
+}
+
+TEST_F(Console, PeopleOnTheCommandLineStandInForThoseOfTheClass) {
+  const Answer nobody = run({"check", thursday, "--people", demo + "/people/marlo.json", "--json"});
+  ASSERT_EQ(nobody.code, 0) << nobody.err;
+  EXPECT_EQ(Json::parse(nobody.out)["people"], Json::array({"marlo"}));
+  const Answer twice = run({"check", thursday, "--people", demo + "/people/rosa.json", "--people", demo + "/people/imre.json", "--json"});
+  EXPECT_EQ(Json::parse(twice.out)["people"].size(), 2U);
+}
+
+TEST_F(Console, EndsWithOneWhenSomethingIsToBeLeftOut) {
+  const std::string fragile = put("fragile.json", R"({"format": "matwright-person", "version": 1, "id": "ulla",
+    "name": "Ulla", "initials": "U.", "conditions": [{"condition": "vertebral-fracture", "qualifiers": {}, "clearances": []}]})");
+  const Answer answer = run({"check", thursday, "--people", fragile});
+  EXPECT_EQ(answer.code, 1) << answer.err;
+  EXPECT_NE(answer.out.find("leave out"), std::string::npos);
+  EXPECT_NE(answer.out.find("No mark does not mean safe."), std::string::npos);
+}
+
+TEST_F(Console, BadInputNamesFilePathAndWhatWasExpected) {
+  Json tree = Json::parse(textOf(thursday));
+  tree["sections"][0]["steps"][0]["dose"]["amount"] = 0;
+  const std::string broken = put("broken.json", tree.dump());
+  const Answer answer = run({"check", broken});
+  EXPECT_EQ(answer.code, 2);
+  EXPECT_NE(answer.err.find(broken + ": /sections/0/steps/0/dose/amount: expected"), std::string::npos) << answer.err;
+  EXPECT_EQ(run({"check", (folder / "missing.json").string()}).code, 2);
+  EXPECT_EQ(run({"check", thursday, "--people", broken}).code, 2);
+}
+
+TEST_F(Console, AFileOfANewerVersionIsRefusedAndLeftAsItIs) {
+  Json tree = Json::parse(textOf(thursday));
+  tree["version"] = 999;
+  const std::string newer = put("newer.json", tree.dump());
+  const Answer answer = run({"validate", newer});
+  EXPECT_EQ(answer.code, 2);
+  EXPECT_NE(answer.err.find("newer"), std::string::npos) << answer.err;
+  EXPECT_EQ(textOf(newer), tree.dump());
+}
+
+TEST_F(Console, AnUnknownMovementKeepsItsPlaceAndIsACaution) {
+  Json tree = Json::parse(textOf(thursday));
+  tree["sections"][0]["steps"][0]["movement"] = "moonwalk";
+  const Answer answer = run({"check", put("unknown.json", tree.dump()), "--json"});
+  ASSERT_EQ(answer.code, 0) << answer.err;
+  const Json report = Json::parse(answer.out);
+  EXPECT_EQ(report["steps"][0]["movement"], "moonwalk");
+  bool said = false;
+  for (const Json& caution : report["cautions"])
+    said = said || (caution["kind"] == "unknown-movement" && caution["name"] == "moonwalk");
+  EXPECT_TRUE(said);
+}
+
+TEST_F(Console, WritesTheCardWithoutADisplay) {
+  const std::string card = (folder / "card.pdf").string();
+  for (const char* paper : {"a4", "letter"}) {
+    const Answer answer = run({"card", thursday, "-o", card, "--paper", paper});
+    ASSERT_EQ(answer.code, 0) << answer.err;
+    EXPECT_EQ(textOf(card).substr(0, 5), "%PDF-");
+  }
+  EXPECT_EQ(run({"card", thursday, "-o", (folder / "no/such/folder.pdf").string()}).code, 2);
+  EXPECT_EQ(run({"card", thursday}).code, 2);
+  EXPECT_EQ(run({"card", thursday, "-o", card, "--paper", "a5"}).code, 2);
+}
+
+TEST_F(Console, ExportsATableAndAPage) {
+  const Answer csv = run({"export", thursday, "--csv"});
+  ASSERT_EQ(csv.code, 0) << csv.err;
+  EXPECT_NE(csv.out.find("The hundred"), std::string::npos);
+  EXPECT_NE(csv.out.find("\r\n"), std::string::npos);
+  const Answer page = run({"export", thursday, "--markdown"});
+  EXPECT_EQ(page.out.substr(0, 2), "# ");
+  EXPECT_EQ(run({"export", thursday}).code, 2);
+  EXPECT_EQ(run({"export", thursday, "--csv", "--markdown"}).code, 2);
+}
+
+TEST_F(Console, ListsWhatThereIs) {
+  // The promise of the catalogue: at least 70 movements, 18 positions, the conditions of spine and pregnancy.
+  const std::array<std::pair<const char*, std::size_t>, 3> lists{{{"movements", 70}, {"positions", 18}, {"conditions", 15}}};
+  for (const auto& [what, least] : lists) {
+    const Answer answer = run({"list", what, "--json"});
+    ASSERT_EQ(answer.code, 0) << answer.err;
+    const Json items = Json::parse(answer.out)["items"];
+    EXPECT_GE(items.size(), least) << what;
+    const Answer plain = run({"list", what});
+    EXPECT_EQ(static_cast<std::size_t>(std::count(plain.out.begin(), plain.out.end(), '\n')), items.size());
+  }
+  EXPECT_EQ(run({"list", "planets"}).code, 2);
+}
+
+TEST_F(Console, EveryFileOfTheDemoStudioIsValid) {
+  std::vector<std::string> words{"validate"};
+  for (const auto& entry : std::filesystem::recursive_directory_iterator(demo))
+    if (entry.path().extension() == ".json")
+      words.push_back(entry.path().string());
+  const Answer answer = run(words);
+  EXPECT_EQ(answer.code, 0) << answer.err;
+  EXPECT_GE(words.size(), 10U);
+}
+
+TEST_F(Console, WordsThatDoNotFitAreSaid) {
+  for (const std::vector<std::string>& words :
+       {std::vector<std::string>{}, {"fly"}, {"check"}, {"check", thursday, "--fast"}, {"check", thursday, "--people"}, {"validate"}}) {
+    const Answer answer = run(words);
+    EXPECT_EQ(answer.code, 2);
+    EXPECT_FALSE(answer.err.empty());
+    EXPECT_TRUE(answer.out.empty());
+  }
+  EXPECT_EQ(run({"--help"}).code, 0);
+}
+
+} // namespace
