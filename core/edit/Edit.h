@@ -8,7 +8,7 @@
 
 namespace matwright {
 
-struct InsertSteps { // ids must be new to the class
+struct InsertSteps { // ids must be positive and new to the class
   Place place;
   std::vector<Step> steps;
 };
@@ -43,7 +43,7 @@ struct SetStepNote {
   StepId step;
   std::string note;
 };
-struct ReplaceStep { // another movement in the same place, under the same id
+struct ReplaceStep { // another movement in the same place, under the same id: that of `with` is not looked at
   StepId step;
   Step with;
 };
@@ -99,13 +99,13 @@ enum class Refusal {
   noSuchStep,
   noSuchSection,
   noSuchPlace,
-  stepIdTaken,
+  stepIdTaken, // or not positive, and so nobody's to take
   stepNamedTwice,
   doseOutOfRange,
   tempoOutOfRange,
   targetOutOfRange,
   paceOutOfRange,
-  nameEmpty,
+  nameEmpty, // or nothing but white space
   nameTooLong,
   noteTooLong,
   lastSection,

@@ -1,4 +1,4 @@
-#include "tests/ui/document/Documents.h"
+#include "tests/support/Documents.h"
 
 #include <QClipboard>
 #include <QGuiApplication>

@@ -1,6 +1,6 @@
 #include "ui/document/StudioFiles.h"
 
-#include "tests/ui/document/Documents.h"
+#include "tests/support/Documents.h"
 
 #include <QCoreApplication>
 #include <QDir>
