@@ -9,6 +9,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
+#include <QIcon>
 #include <QLocale>
 #include <QMessageBox>
 #include <QStandardPaths>
@@ -37,6 +38,7 @@ int main(int argc, char** argv) {
   QApplication::setOrganizationName(QStringLiteral("Matwright"));
   QApplication::setApplicationVersion(QStringLiteral(MATWRIGHT_VERSION));
   QApplication::setDesktopFileName(QStringLiteral("matwright"));
+  QApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/matwright.svg")));
   QApplication::setStyle(QStyleFactory::create(QStringLiteral("Fusion")));
   loadTranslations(QLocale::system());
   loadFonts();

@@ -7,6 +7,7 @@
 
 #include <QHeaderView>
 #include <QKeyEvent>
+#include <QMouseEvent>
 #include <QPainter>
 #include <QScopedValueRollback>
 #include <QScrollBar>
@@ -153,6 +154,15 @@ void OutlineView::keyPressEvent(QKeyEvent* event) {
     return;
   }
   event->accept();
+}
+
+void OutlineView::mouseDoubleClickEvent(QMouseEvent* event) {
+  // A heading is as wide as the view, whichever column lies there.
+  const QModelIndex index = indexAt(event->position().toPoint());
+  if (index.isValid() && !model_->stepAt(index) && event->button() == Qt::LeftButton)
+    edit(index.siblingAtColumn(0));
+  else
+    QTreeView::mouseDoubleClickEvent(event);
 }
 
 void OutlineView::paintEvent(QPaintEvent* event) {

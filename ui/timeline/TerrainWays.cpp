@@ -145,29 +145,34 @@ void TerrainGeometry::laySeconds() {
         if (size.width() <= 0)
           break;
         std::optional<QRectF> spot;
+        const auto take = [&](QPointF corner) {
+          const QRectF rect(corner, size);
+          if (!spot && rect.left() >= 0 && terrain_.contains(rect) && taken.free(rect.adjusted(-1, 0, 1, 0)) &&
+              std::none_of(connectors_.begin(), connectors_.end(), [&](const Connector& other) {
+                return other.points.front().x() < rect.right() && other.points.back().x() > rect.left() &&
+                       passesThrough(other.points, rect);
+              }))
+            spot = rect;
+        };
         for (const double share : shares) {
           const QPointF at = pointAt(connector.points, share);
-          const QRectF candidates[] = {QRectF(QPointF(at.x() + 4, at.y() - size.height() / 2), size),
-                                       QRectF(QPointF(at.x() - 4 - size.width(), at.y() - size.height() / 2), size),
-                                       QRectF(QPointF(at.x() - size.width() / 2, at.y() - size.height() - 3), size),
-                                       QRectF(QPointF(at.x() - size.width() / 2, at.y() + 3), size)};
-          for (const QRectF& rect : candidates)
-            if (!spot && rect.left() >= 0 && terrain_.contains(rect) && taken.free(rect.adjusted(-1, 0, 1, 0)) &&
-                std::none_of(connectors_.begin(), connectors_.end(), [&](const Connector& other) {
-                  return other.points.front().x() < rect.right() && other.points.back().x() > rect.left() &&
-                         passesThrough(other.points, rect);
-                }))
-              spot = rect;
-          if (spot)
-            break;
+          take({at.x() + 4, at.y() - size.height() / 2});
+          take({at.x() - 4 - size.width(), at.y() - size.height() / 2});
+          take({at.x() - size.width() / 2, at.y() - size.height() - 3});
+          take({at.x() - size.width() / 2, at.y() + 3});
         }
+        // Between neighbours that leave no room: above or below the two.
+        const QRectF both = blocks_[connector.into - 1].rect.united(blocks_[connector.into].rect);
+        const qreal middle = (connector.points.front().x() + connector.points.back().x() - size.width()) / 2;
+        take({middle, both.top() - size.height() - 1});
+        take({middle, both.bottom() + 1});
         if (!spot && !withText && connector.caution)
           spot = QRectF(pointAt(connector.points, 0.5) - QPointF(kMark / 2, kMark / 2), QSizeF(kMark, kMark));
         if (!spot)
           continue;
         if (connector.caution)
           connector.mark = QRectF(spot->left(), spot->center().y() - kMark / 2, kMark, kMark);
-        if (withText)
+        if (withText && textWidth > 0)
           connector.label = spot->adjusted(markWidth, 0, 0, 0);
         taken.rects.push_back(*spot);
         break;
