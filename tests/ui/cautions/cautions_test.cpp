@@ -1,0 +1,170 @@
+#include "controls/NothingCut.h"
+#include "controls/PanelFixture.h"
+#include "ui/cautions/CautionDelegate.h"
+#include "ui/cautions/CautionList.h"
+#include "ui/text/CautionText.h"
+#include "ui/text/VocabularyText.h"
+
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QSignalSpy>
+#include <QTest>
+#include <QToolButton>
+#include <QTreeView>
+#include <gmock/gmock.h>
+
+namespace matwright {
+namespace {
+
+using testing::Panels;
+
+struct Cautions : ::testing::Test, Panels {
+  Cautions() : list(document, selection) { testing::layOut(list, {300, 700}); }
+
+  QTreeView& view() { return *list.findChild<QTreeView*>(); }
+  QAbstractItemModel& model() { return *view().model(); }
+  bool says(const QString& words) const {
+    for (const QLabel* label : list.findChildren<QLabel*>())
+      if (label->isVisibleTo(&list) && label->text().contains(words))
+        return true;
+    return false;
+  }
+  int rows() {
+    int count = 0;
+    for (int group = 0; group < model().rowCount(); ++group)
+      count += model().rowCount(model().index(group, 0));
+    return count;
+  }
+  // The first row that is about a step.
+  QModelIndex stepRow(StepId& step) {
+    const auto groups = cautionGroups(document, list.filter());
+    for (std::size_t group = 0; group < groups.size(); ++group)
+      for (std::size_t row = 0; row < groups[group].rows.size(); ++row)
+        if (groups[group].rows[row].step) {
+          step = *groups[group].rows[row].step;
+          return model().index(static_cast<int>(row), 0, model().index(static_cast<int>(group), 0));
+        }
+    return {};
+  }
+
+  CautionList list;
+};
+
+TEST_F(Cautions, ListsEverythingThatWasFoundStrongestFirst) {
+  EXPECT_EQ(rows(), static_cast<int>(document.evaluation().cautions.size() + document.evaluation().remarks.size()));
+  int last = static_cast<int>(kWordCount<Level>);
+  for (int group = 0; group < model().rowCount(); ++group) {
+    const QModelIndex heading = model().index(group, 0);
+    const int level = heading.data(kLevelRole).isValid() ? heading.data(kLevelRole).toInt() : -1;
+    EXPECT_LT(level, last);
+    last = level;
+    for (int row = 0; row < model().rowCount(heading); ++row)
+      EXPECT_EQ(model().index(row, 0, heading).data(kLevelRole), heading.data(kLevelRole));
+  }
+}
+
+TEST_F(Cautions, SaysTheLevelInWordsInEveryRow) {
+  const QModelIndex heading = model().index(0, 0);
+  const QString word = text(static_cast<Level>(heading.data(kLevelRole).toInt()));
+  EXPECT_TRUE(model().index(0, 0, heading).data(Qt::AccessibleTextRole).toString().contains(word));
+  EXPECT_TRUE(model().index(0, 0, heading).data().toString().contains(word));
+}
+
+TEST_F(Cautions, AClickGoesToTheStep) {
+  StepId step;
+  const QModelIndex index = stepRow(step);
+  ASSERT_TRUE(index.isValid());
+  QSignalSpy wanted(&list, &CautionList::stepWanted);
+  view().scrollTo(index);
+  QTest::mouseClick(view().viewport(), Qt::LeftButton, {}, view().visualRect(index).center());
+  EXPECT_EQ(wanted.count(), 1);
+  EXPECT_EQ(selection.current(), step);
+}
+
+TEST_F(Cautions, EnterGoesToTheStepAndArrowsDoNot) {
+  StepId step;
+  const QModelIndex index = stepRow(step);
+  QSignalSpy wanted(&list, &CautionList::stepWanted);
+  view().setCurrentIndex(index.siblingAtRow(0));
+  EXPECT_EQ(wanted.count(), 0);
+  view().setCurrentIndex(index);
+  QTest::keyClick(&view(), Qt::Key_Return);
+  EXPECT_EQ(wanted.count(), 1);
+  EXPECT_EQ(selection.current(), step);
+}
+
+TEST_F(Cautions, AreFilteredByPerson) {
+  list.setFilter({CautionFilter::Whose::person, {"person-1"}});
+  int wanted = 0;
+  for (const Caution& caution : document.evaluation().cautions)
+    wanted += caution.person < document.evaluation().people.size() &&
+              document.evaluation().people[caution.person].value == "person-1";
+  EXPECT_GT(wanted, 0);
+  EXPECT_EQ(rows(), wanted);
+  EXPECT_TRUE(says(QString::number(wanted)));
+}
+
+TEST_F(Cautions, TheFilterSurvivesAChangeAndFallsBackWhenThePersonLeaves) {
+  list.setFilter({CautionFilter::Whose::person, {"person-1"}});
+  selection.select(stepOf("saw"));
+  commands.removeSelected();
+  EXPECT_EQ(list.filter(), (CautionFilter{CautionFilter::Whose::person, {"person-1"}}));
+  document.perform(SetPeople{{{"person-2"}}}, {});
+  EXPECT_EQ(list.filter(), CautionFilter{});
+}
+
+TEST_F(Cautions, WithNobodyChosenItSaysThatNothingWasScreened) {
+  document.load(emptyClass("Nobody"));
+  ASSERT_TRUE(document.evaluation().cautions.empty());
+  EXPECT_TRUE(says(noCautionText(false)));
+  EXPECT_TRUE(says(standingNotice()));
+}
+
+TEST_F(Cautions, APersonWithoutCautionsIsNeverCalledSafe) {
+  list.setFilter({CautionFilter::Whose::person, {"person-6"}});
+  EXPECT_EQ(rows(), 0);
+  EXPECT_TRUE(says(noCautionText(true)));
+  EXPECT_TRUE(says(standingNotice()));
+}
+
+TEST_F(Cautions, ShowsTheWholeReasonOfTheRowChosen) {
+  for (QToolButton* button : list.findChildren<QToolButton*>())
+    if (button->isCheckable())
+      button->click();
+  StepId step;
+  const QModelIndex index = stepRow(step);
+  view().setCurrentIndex(index);
+  const auto groups = cautionGroups(document, {});
+  const CautionRow& row = groups[static_cast<std::size_t>(index.parent().row())].rows[static_cast<std::size_t>(index.row())];
+  const auto* reason = list.findChild<QPlainTextEdit*>();
+  EXPECT_TRUE(reason->isVisible());
+  EXPECT_EQ(reason->toPlainText(), wholeReason(document, row));
+  EXPECT_TRUE(reason->toPlainText().contains(standingNotice()));
+}
+
+TEST_F(Cautions, AClosedGroupStaysClosedWhenTheClassChanges) {
+  view().setExpanded(model().index(0, 0), false);
+  selection.select(stepOf("standing-breathing"));
+  commands.removeSelected();
+  EXPECT_FALSE(view().isExpanded(model().index(0, 0)));
+  EXPECT_TRUE(view().isExpanded(model().index(1, 0)));
+}
+
+TEST_F(Cautions, RowsAreAsTallAsTheirWordsAndDoNotOverlap) {
+  for (const QSize size : {QSize(300, 700), QSize(710, 300), QSize(270, 500)}) {
+    testing::layOut(list, size);
+    EXPECT_THAT(testing::cutParts(list), ::testing::IsEmpty()) << size.width();
+    const QModelIndex heading = model().index(0, 0);
+    for (int row = 1; row < model().rowCount(heading); ++row)
+      EXPECT_GT(view().visualRect(model().index(row, 0, heading)).top(),
+                view().visualRect(model().index(row - 1, 0, heading)).bottom());
+    const QModelIndex first = model().index(0, 0, heading);
+    const QString all = first.data().toString() + QLatin1Char(' ') + first.data(kBodyRole).toString();
+    const int width = view().viewport()->width();
+    EXPECT_GE(view().visualRect(first).height(),
+              view().fontMetrics().boundingRect(QRect(0, 0, width, 10000), Qt::TextWordWrap, all).height());
+  }
+}
+
+} // namespace
+} // namespace matwright

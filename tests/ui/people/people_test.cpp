@@ -1,0 +1,312 @@
+#include "controls/NothingCut.h"
+#include "controls/PanelFixture.h"
+#include "ui/controls/Fields.h"
+#include "ui/people/ClearanceEditor.h"
+#include "ui/people/ConditionEditor.h"
+#include "ui/people/ConditionPicker.h"
+#include "ui/people/PeopleChooser.h"
+#include "ui/people/PeopleList.h"
+#include "ui/people/PeopleWorkspace.h"
+#include "ui/people/QualifierField.h"
+#include "ui/text/CautionText.h"
+
+#include <QComboBox>
+#include <QDateEdit>
+#include <QLabel>
+#include <QListView>
+#include <QListWidget>
+#include <QMenu>
+#include <QPushButton>
+#include <QTest>
+#include <gmock/gmock.h>
+
+namespace matwright {
+namespace {
+
+using testing::Panels;
+
+Date day(const char* iso) { return *dateFromIso(iso); }
+
+struct People : ::testing::Test, Panels {
+  People() : workspace(document, people) { testing::layOut(workspace, {1000, 700}); }
+
+  template <class Widget> Widget& named(const QString& name) {
+    QApplication::processEvents(); // what has just been made is shown then
+    for (Widget* widget : workspace.findChildren<Widget*>())
+      if (widget->accessibleName().startsWith(name) && widget->isVisibleTo(&workspace))
+        return *widget;
+    ADD_FAILURE() << "no control " << name.toStdString();
+    std::abort();
+  }
+  QPushButton& button(const QString& words) {
+    QApplication::processEvents();
+    for (QPushButton* candidate : workspace.findChildren<QPushButton*>())
+      if (candidate->text() == words && candidate->isVisibleTo(&workspace))
+        return *candidate;
+    ADD_FAILURE() << "no button " << words.toStdString();
+    std::abort();
+  }
+  bool says(const QString& words) const {
+    QApplication::processEvents();
+    for (const QLabel* label : workspace.findChildren<QLabel*>())
+      if (label->isVisibleTo(&workspace) && label->text().contains(words))
+        return true;
+    return false;
+  }
+  const Person& person(const char* id) const { return *people.find({id}); }
+  QListView& list() { return named<QListView>(QStringLiteral("People on file")); }
+  int cautions(const char* id, Level level) const {
+    int count = 0;
+    for (const Caution& caution : document.evaluation().cautions)
+      count += caution.level == level && caution.person < document.evaluation().people.size() &&
+               document.evaluation().people[caution.person].value == id;
+    return count;
+  }
+
+  PeopleWorkspace workspace;
+};
+
+TEST_F(People, AreListedWithTheirConditionsInWords) {
+  const QModelIndex kofi = list().model()->index(3, 0);
+  EXPECT_EQ(kofi.data().toString(), QStringLiteral("Kofi Larkspur \u00b7 K.L."));
+  EXPECT_EQ(kofi.data(PeopleList::kConditionsRole).toString(),
+            QStringLiteral("High blood pressure; Rotator-cuff shoulder pain"));
+  EXPECT_TRUE(says(standingNotice()));
+  EXPECT_TRUE(says(QStringLiteral("health data")));
+}
+
+TEST_F(People, TickingPutsSomebodyIntoTheClassAndTakesThemOut) {
+  list().setCurrentIndex(list().model()->index(0, 0));
+  QTest::keyClick(&list(), Qt::Key_Space);
+  EXPECT_FALSE(isInClass(document.plan(), {"person-1"}));
+  EXPECT_EQ(document.undoStack()->count(), 1);
+  EXPECT_EQ(cautions("person-1", Level::leaveOut), 0);
+  const QRect row = list().visualRect(list().model()->index(0, 0));
+  QTest::mouseClick(list().viewport(), Qt::LeftButton, {}, row.topLeft() + QPoint(14, 14));
+  EXPECT_TRUE(isInClass(document.plan(), {"person-1"}));
+  document.undoStack()->undo();
+  EXPECT_FALSE(isInClass(document.plan(), {"person-1"}));
+}
+
+TEST_F(People, AClickOnTheNameDoesNotTick) {
+  const QRect row = list().visualRect(list().model()->index(2, 0));
+  QTest::mouseClick(list().viewport(), Qt::LeftButton, {}, row.center());
+  EXPECT_TRUE(isInClass(document.plan(), {"person-3"}));
+  EXPECT_EQ(named<QLineEdit>(QStringLiteral("Name")).text(), QStringLiteral("Wanda Ostrow"));
+}
+
+TEST_F(People, ANewPersonIsNamedByTyping) {
+  workspace.activateWindow();
+  button(QStringLiteral("Add a person")).click();
+  auto& name = named<QLineEdit>(QStringLiteral("Name"));
+  name.selectAll();
+  QTest::keyClicks(&name, QStringLiteral("Ilse Marrow"));
+  ASSERT_EQ(people.people().size(), 7U);
+  EXPECT_EQ(people.people().back().name, "Ilse Marrow");
+  EXPECT_EQ(people.people().back().initials, "I.M.");
+  EXPECT_EQ(people.undoStack()->count(), 2); // added, named
+  people.undoStack()->undo();
+  people.undoStack()->undo();
+  EXPECT_EQ(people.people(), testing::sixPeople());
+}
+
+TEST_F(People, InitialsOfTheirOwnAreKeptWhenTheNameChanges) {
+  workspace.showPerson({"person-1"});
+  auto& initials = named<QLineEdit>(QStringLiteral("Initials"));
+  initials.selectAll();
+  QTest::keyClicks(&initials, QStringLiteral("Ro"));
+  auto& name = named<QLineEdit>(QStringLiteral("Name"));
+  name.selectAll();
+  QTest::keyClicks(&name, QStringLiteral("Rose"));
+  EXPECT_EQ(person("person-1").initials, "Ro");
+  EXPECT_EQ(person("person-1").name, "Rose");
+}
+
+TEST_F(People, ANameIsNeverEmptyOnFile) {
+  workspace.showPerson({"person-1"});
+  auto& name = named<QLineEdit>(QStringLiteral("Name"));
+  name.selectAll();
+  QTest::keyClick(&name, Qt::Key_Backspace);
+  EXPECT_EQ(person("person-1").name, "Rosa Amberley");
+}
+
+TEST_F(People, WhoIsTakenOffTheFileIsStillNamedByTheClass) {
+  workspace.showPerson({"person-2"});
+  button(QStringLiteral("Remove from file")).click();
+  EXPECT_FALSE(people.find({"person-2"}));
+  EXPECT_TRUE(isInClass(document.plan(), {"person-2"}));
+  const QModelIndex last = list().model()->index(list().model()->rowCount() - 1, 0);
+  EXPECT_TRUE(last.data().toString().contains(QStringLiteral("not on file")));
+  people.undoStack()->undo();
+  EXPECT_EQ(people.people(), testing::sixPeople());
+}
+
+TEST_F(People, AConditionIsFoundByItsNameAndAdded) {
+  workspace.showPerson({"person-6"});
+  button(QStringLiteral("Add a condition")).click();
+  auto& search = named<QLineEdit>(QStringLiteral("Find a condition"));
+  QTest::keyClicks(&search, QStringLiteral("knee osteo"));
+  EXPECT_EQ(named<QListWidget>(QStringLiteral("Conditions")).count(), 1);
+  QTest::keyClick(&search, Qt::Key_Return);
+  ASSERT_EQ(person("person-6").conditions.size(), 1U);
+  EXPECT_EQ(person("person-6").conditions[0].condition.value, "knee-osteoarthritis");
+  EXPECT_TRUE(says(QString::fromStdString(document.knowledge().rules.findCondition({"knee-osteoarthritis"})->about)));
+  people.undoStack()->undo();
+  EXPECT_TRUE(person("person-6").conditions.empty());
+}
+
+TEST_F(People, AConditionIsFoundByItsCode) {
+  workspace.showPerson({"person-6"});
+  button(QStringLiteral("Add a condition")).click();
+  QTest::keyClicks(&named<QLineEdit>(QStringLiteral("Find a condition")), QStringLiteral("M51"));
+  const auto& found = named<QListWidget>(QStringLiteral("Conditions"));
+  ASSERT_EQ(found.count(), 1);
+  EXPECT_EQ(found.item(0)->text(), QStringLiteral("Disc-related back pain"));
+}
+
+TEST_F(People, FlagsHaveThreeAnswers) {
+  workspace.showPerson({"person-1"});
+  auto& box = named<QComboBox>(QStringLiteral("New sudden back pain"));
+  EXPECT_EQ(box.currentText(), QStringLiteral("not known"));
+  EXPECT_TRUE(says(QStringLiteral("What is not known counts as if it held")));
+  box.setCurrentIndex(2);
+  EXPECT_EQ(person("person-1").conditions[0].qualifiers.at("suddenPain"), QualifierValue(false));
+  EXPECT_FALSE(says(QStringLiteral("What is not known counts as if it held")));
+  box.setCurrentIndex(1);
+  EXPECT_EQ(person("person-1").conditions[0].qualifiers.at("suddenPain"), QualifierValue(true));
+  box.setCurrentIndex(0);
+  EXPECT_TRUE(person("person-1").conditions[0].qualifiers.empty());
+}
+
+TEST_F(People, ChoicesCanBeSetBackToNotKnown) {
+  workspace.showPerson({"person-4"});
+  auto& box = named<QComboBox>(QStringLiteral("Resting blood pressure"));
+  box.setCurrentIndex(1);
+  ASSERT_EQ(person("person-4").conditions[0].qualifiers.size(), 1U);
+  EXPECT_TRUE(std::holds_alternative<std::string>(person("person-4").conditions[0].qualifiers.begin()->second));
+  box.setCurrentIndex(0);
+  EXPECT_TRUE(person("person-4").conditions[0].qualifiers.empty());
+}
+
+// The due date is 18 weeks after the day of the class: 40 - 18.
+TEST_F(People, ADueDateIsShownAsTheWeekOnTheDayOfTheClass) {
+  workspace.showPerson({"person-3"});
+  EXPECT_TRUE(says(QStringLiteral("week 22")));
+  document.perform(SetDate{day("2026-12-10")}, {}); // two weeks later
+  EXPECT_TRUE(says(QStringLiteral("week 24")));
+}
+
+TEST_F(People, AnEventIsShownInWeeksAndItsDateCanBeTakenAway) {
+  workspace.showPerson({"person-5"});
+  EXPECT_TRUE(says(QStringLiteral("9 week")));
+  auto& date = named<QDateEdit>(QStringLiteral("Date of the operation"));
+  date.setDate(QDate(2026, 11, 5)); // three weeks before
+  EXPECT_TRUE(says(QStringLiteral("3 week")));
+  EXPECT_EQ(person("person-5").conditions[0].qualifiers.begin()->second, QualifierValue(day("2026-11-05")));
+}
+
+TEST(WeekOn, CountsAsScreeningDoes) {
+  const Date on = day("2026-11-26");
+  EXPECT_EQ(weekOn(QualifierKind::weeksSince, day("2026-11-20"), on), 0);
+  EXPECT_EQ(weekOn(QualifierKind::weeksSince, day("2026-11-19"), on), 1);
+  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, day("2026-11-26"), on), 40);
+  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, day("2026-11-27"), on), 40); // a part of a week to go
+  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, day("2026-12-03"), on), 39);
+  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, day("2026-11-19"), on), 41);
+}
+
+TEST_F(People, AClearanceLowersAskFirstToWatchAndNeverLeaveOut) {
+  workspace.showPerson({"person-5"});
+  const int asked = cautions("person-5", Level::askFirst);
+  const int watched = cautions("person-5", Level::watch);
+  const int leftOut = cautions("person-5", Level::leaveOut);
+  ASSERT_GT(asked, 0);
+  button(QStringLiteral("Add a clearance")).click();
+  ASSERT_EQ(person("person-5").conditions[0].clearances.size(), 1U);
+  auto& given = named<QDateEdit>(QStringLiteral("Given on"));
+  given.setDate(QDate(2026, 11, 20));
+  EXPECT_EQ(cautions("person-5", Level::askFirst), 0);
+  EXPECT_EQ(cautions("person-5", Level::watch), watched + asked);
+  EXPECT_EQ(cautions("person-5", Level::leaveOut), leftOut);
+  EXPECT_TRUE(says(QStringLiteral("Holds on")));
+
+  given.setDate(QDate(2026, 11, 27)); // the day after the class
+  EXPECT_EQ(cautions("person-5", Level::askFirst), asked);
+  EXPECT_TRUE(says(QStringLiteral("Does not hold yet")));
+  while (people.undoStack()->canUndo())
+    people.undoStack()->undo();
+  EXPECT_EQ(people.people(), testing::sixPeople());
+  EXPECT_EQ(cautions("person-5", Level::askFirst), asked);
+}
+
+TEST_F(People, AClearanceCanSpeakForSomeFeaturesAlone) {
+  workspace.showPerson({"person-5"});
+  button(QStringLiteral("Add a clearance")).click();
+  named<QDateEdit>(QStringLiteral("Given on")).setDate(QDate(2026, 11, 20));
+  auto* editor = workspace.findChild<ClearanceEditor*>();
+  ASSERT_TRUE(editor);
+  auto* menu = editor->findChild<QMenu*>();
+  Q_EMIT menu->aboutToShow();
+  ASSERT_FALSE(menu->actions().isEmpty());
+  menu->actions().front()->trigger();
+  EXPECT_EQ(person("person-5").conditions[0].clearances[0].features.size(), 1);
+  auto& by = named<QLineEdit>(QStringLiteral("Given by"));
+  QTest::keyClicks(&by, QStringLiteral("surgeon"));
+  EXPECT_EQ(person("person-5").conditions[0].clearances[0].by, "surgeon");
+}
+
+TEST_F(People, TypingIsOneEntryAField) {
+  workspace.showPerson({"person-1"});
+  QTest::keyClicks(&named<NoteField>(QStringLiteral("Note")), QStringLiteral("left knee"));
+  EXPECT_EQ(person("person-1").note, "left knee");
+  EXPECT_EQ(people.undoStack()->count(), 1);
+}
+
+TEST_F(People, RemovingAConditionCanBeUndone) {
+  workspace.showPerson({"person-4"});
+  for (QToolButton* remove : workspace.findChildren<QToolButton*>())
+    if (remove->accessibleName().contains(QStringLiteral("High blood pressure")) && remove->isVisibleTo(&workspace)) {
+      remove->click();
+      break;
+    }
+  ASSERT_EQ(person("person-4").conditions.size(), 1U);
+  EXPECT_EQ(person("person-4").conditions[0].condition.value, "shoulder-pain");
+  people.undoStack()->undo();
+  EXPECT_EQ(person("person-4"), testing::sixPeople()[3]);
+}
+
+TEST_F(People, AConditionThatNoRuleKnowsIsSaidToBeUnscreened) {
+  Person rosa = person("person-1");
+  rosa.conditions = {PersonCondition{{"unheard-of"}, {}, {}, {}}};
+  people.change(rosa, {});
+  workspace.showPerson({"person-1"});
+  EXPECT_TRUE(says(QStringLiteral("nothing is screened for it")));
+}
+
+TEST_F(People, CutNothing) {
+  for (const QSize size : {QSize(1280, 700), QSize(800, 600)})
+    for (const Person& one : people.people()) {
+      workspace.showPerson(one.id);
+      testing::layOut(workspace, size);
+      EXPECT_THAT(testing::cutParts(workspace), ::testing::IsEmpty()) << one.id.value << ' ' << size.width();
+    }
+}
+
+TEST_F(People, TheChooserTicksWhoComesAndUnknownPeopleToo) {
+  PeopleChooser chooser(document, people);
+  EXPECT_TRUE(chooser.text().startsWith(QLatin1Char('6')));
+  document.perform(SetPeople{{{"person-1"}, {"stranger"}}}, {});
+  Q_EMIT chooser.menu()->aboutToShow();
+  QStringList ticked;
+  for (QAction* action : chooser.menu()->actions())
+    if (action->isChecked())
+      ticked << action->text();
+  EXPECT_EQ(ticked, QStringList({QStringLiteral("Rosa Amberley"), QStringLiteral("stranger (not on file)")}));
+  for (QAction* action : chooser.menu()->actions())
+    if (action->text().startsWith(QStringLiteral("stranger")))
+      action->trigger();
+  EXPECT_EQ(document.plan().people, std::vector<PersonId>{{"person-1"}});
+}
+
+} // namespace
+} // namespace matwright
