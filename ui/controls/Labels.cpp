@@ -37,10 +37,10 @@ public:
   }
 
 protected:
-  void changeEvent(QEvent* event) override {
-    QLabel::changeEvent(event);
+  bool event(QEvent* event) override {
     if (event->type() == QEvent::ApplicationFontChange)
       scale();
+    return QLabel::event(event);
   }
 
 private:

@@ -1,5 +1,5 @@
-#include "controls/NothingCut.h"
-#include "controls/PanelFixture.h"
+#include "tests/support/NothingCut.h"
+#include "tests/support/PanelFixture.h"
 #include "ui/catalogue/CatalogueModel.h"
 #include "ui/catalogue/CataloguePanel.h"
 #include "ui/catalogue/FilterBar.h"

@@ -1,5 +1,5 @@
-#include "controls/NothingCut.h"
-#include "controls/PanelFixture.h"
+#include "tests/support/NothingCut.h"
+#include "tests/support/PanelFixture.h"
 #include "ui/cautions/CautionDelegate.h"
 #include "ui/cautions/CautionList.h"
 #include "ui/text/CautionText.h"

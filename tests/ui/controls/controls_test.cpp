@@ -5,7 +5,7 @@
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
 
-#include "controls/NothingCut.h"
+#include "tests/support/NothingCut.h"
 
 #include <QDateEdit>
 #include <QPushButton>
@@ -134,6 +134,8 @@ TEST(LargeLabel, FollowsTheFontOfTheApplication) {
   QFont larger = before;
   larger.setPixelSize(20);
   QApplication::setFont(larger);
+  QEvent changed(QEvent::ApplicationFontChange); // sent by the application itself only while it runs
+  QApplication::sendEvent(label.get(), &changed);
   EXPECT_EQ(label->font().pixelSize(), 30);
   QApplication::setFont(before);
 }

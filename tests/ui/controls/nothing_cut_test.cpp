@@ -1,5 +1,5 @@
 // The check that other tests rely on finds what it is meant to find.
-#include "controls/NothingCut.h"
+#include "tests/support/NothingCut.h"
 
 #include <QHBoxLayout>
 #include <QLabel>

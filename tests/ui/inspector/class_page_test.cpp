@@ -1,4 +1,4 @@
-#include "controls/PanelFixture.h"
+#include "tests/support/PanelFixture.h"
 #include "ui/controls/DateField.h"
 #include "ui/inspector/InspectorPanel.h"
 

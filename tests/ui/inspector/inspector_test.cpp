@@ -1,5 +1,5 @@
-#include "controls/NothingCut.h"
-#include "controls/PanelFixture.h"
+#include "tests/support/NothingCut.h"
+#include "tests/support/PanelFixture.h"
 #include "ui/controls/CautionCard.h"
 #include "ui/controls/Fields.h"
 #include "ui/inspector/InspectorPanel.h"

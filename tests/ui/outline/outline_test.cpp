@@ -1,5 +1,5 @@
-#include "controls/NothingCut.h"
-#include "controls/PanelFixture.h"
+#include "tests/support/NothingCut.h"
+#include "tests/support/PanelFixture.h"
 #include "ui/outline/OutlineModel.h"
 #include "ui/outline/OutlineView.h"
 #include "ui/text/VocabularyText.h"

@@ -1,5 +1,5 @@
-#include "controls/NothingCut.h"
-#include "controls/PanelFixture.h"
+#include "tests/support/NothingCut.h"
+#include "tests/support/PanelFixture.h"
 #include "ui/controls/Fields.h"
 #include "ui/people/ClearanceEditor.h"
 #include "ui/people/ConditionEditor.h"
@@ -264,6 +264,8 @@ TEST_F(People, TypingIsOneEntryAField) {
 
 TEST_F(People, RemovingAConditionCanBeUndone) {
   workspace.showPerson({"person-4"});
+  QApplication::processEvents(); // what has just been made is shown then
+  QApplication::processEvents();
   for (QToolButton* remove : workspace.findChildren<QToolButton*>())
     if (remove->accessibleName().contains(QStringLiteral("High blood pressure")) && remove->isVisibleTo(&workspace)) {
       remove->click();

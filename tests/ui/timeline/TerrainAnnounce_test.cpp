@@ -2,6 +2,7 @@
 #include "tests/ui/timeline/Terrains.h"
 
 #include <QAccessible>
+#include <QProcess>
 
 namespace matwright {
 namespace {
@@ -22,7 +23,11 @@ struct Announce : testing::Test {
   QAccessibleInterface* list = nullptr;
 
   Announce() {
-    // The bridge to assistive technology comes up over the session bus.
+    // The bridge to assistive technology comes up when its service is asked for, as a screen reader does.
+    QProcess::execute(QStringLiteral("dbus-send"),
+                      {QStringLiteral("--session"), QStringLiteral("--print-reply=literal"),
+                       QStringLiteral("--dest=org.a11y.Bus"), QStringLiteral("/org/a11y/bus"),
+                       QStringLiteral("org.a11y.Bus.GetAddress")});
     EXPECT_TRUE(QTest::qWaitFor([] { return QAccessible::isActive(); }, 15000));
     open.fill();
     list = QAccessible::queryAccessibleInterface(open.view.get());

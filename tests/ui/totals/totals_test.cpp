@@ -2,8 +2,8 @@
 //   lying   10 repetitions of 4 s            = 40 s of work, cue of 5 words at 150 a minute = 2 s, settling 2 s
 //   sitting  5 repetitions of 4 s, each side = 40 s of work, cue 2 s, the way up takes 8 s, settling 2 s
 // in all 2 + 2 + 40 + 8 + 2 + 40 = 94 s, of which 8 s moving: 8.5 %, one change of position.
-#include "controls/NothingCut.h"
-#include "controls/PanelFixture.h"
+#include "tests/support/NothingCut.h"
+#include "tests/support/PanelFixture.h"
 #include "ui/totals/LengthBar.h"
 #include "ui/totals/TotalsLine.h"
 

@@ -1,4 +1,4 @@
-#include "controls/PanelFixture.h"
+#include "tests/support/PanelFixture.h"
 
 #include <cstdio>
 #include <cstdlib>

@@ -1,4 +1,4 @@
-#include "controls/NothingCut.h"
+#include "tests/support/NothingCut.h"
 
 #include <QAbstractButton>
 #include <QAbstractScrollArea>
