@@ -104,7 +104,8 @@ public:
       }
       // Between making and locking, another writer may have taken it for a stale one and removed it. Where the file
       // system knows no locks, nobody sweeps.
-      ::flock(file_.number(), LOCK_EX | LOCK_NB);
+      // It holds the lock for as long as that takes, so whoever waits for the lock knows.
+      unlessInterrupted([&] { return ::flock(file_.number(), LOCK_EX); });
       struct stat state {};
       if (::fstat(file_.number(), &state) == 0 && state.st_nlink > 0)
         return true;

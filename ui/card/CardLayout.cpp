@@ -114,7 +114,7 @@ public:
     const qreal bottom = std::max({text, side, caution, top + leastHeight()});
     if (page)
       page->figures.push_back(
-          {QRectF(left + grid_.figureLeft, top, grid_.figure, std::min(bottom - top, first * 2.6)), words.row});
+          {QRectF(left + grid_.figureLeft, top, grid_.figure, std::min(bottom - top, first * 2.6)), words.row->pose});
     return bottom - top;
   }
 

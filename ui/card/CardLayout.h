@@ -8,6 +8,7 @@
 #include <QLineF>
 #include <QRectF>
 #include <QSizeF>
+#include <optional>
 #include <vector>
 
 namespace matwright {
@@ -31,7 +32,7 @@ struct PlacedMark {
 
 struct PlacedFigure {
   QRectF box;
-  const CardRow* row = nullptr;
+  std::optional<Pose> pose; // none for a movement that is not in the catalogue
 };
 
 struct PlacedBar { // beside the rows of a section

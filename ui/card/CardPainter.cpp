@@ -77,8 +77,8 @@ void paintCard(QPainter& painter, const QRectF& target, const Card& card, const 
   style.colours = printColours();
   style.thinnest = 1.1 * kUnitsPerPoint;
   for (const PlacedFigure& figure : placed.figures)
-    if (figure.row && figure.row->pose)
-      paintFigure(painter, figure.box, *figure.row->pose, style);
+    if (figure.pose)
+      paintFigure(painter, figure.box, *figure.pose, style);
   for (const PlacedMark& mark : placed.marks)
     paintLevelMark(painter, mark.square, mark.level, theme, true);
   for (const PlacedText& text : placed.texts) {

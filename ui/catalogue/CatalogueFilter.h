@@ -25,7 +25,8 @@ struct CatalogueFilter {
 // "Épaulé-jeté" -> {"epaule", "jete"}: lower case, without marks, split at anything that is no letter or digit.
 QStringList searchWords(const QString& text);
 
-// The words that each movement of a catalogue is found by: name, regions, repertoire, positions and what the spine does.
+// The words that each movement of a catalogue is found by: name, regions, repertoire, positions and what the spine
+// does.
 class CatalogueIndex {
 public:
   explicit CatalogueIndex(const Knowledge& knowledge); // which must outlive the index

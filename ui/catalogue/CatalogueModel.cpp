@@ -101,7 +101,8 @@ QVariant CatalogueModel::data(const QModelIndex& index, int role) const {
     return candidate.strongest ? QVariant(static_cast<int>(*candidate.strongest)) : QVariant();
   case Qt::ToolTipRole:
     return QStringLiteral("%1\n%2\n%3")
-        .arg(QString::fromStdString(movement.name), QString::fromStdString(movement.about), addedCautionsText(candidate));
+        .arg(QString::fromStdString(movement.name), QString::fromStdString(movement.about),
+             addedCautionsText(candidate));
   case Qt::AccessibleTextRole:
     return QStringLiteral("%1, %2, %3, %4")
         .arg(QString::fromStdString(movement.name), factsText(movement), addedText(candidate),

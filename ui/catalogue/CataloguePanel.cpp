@@ -135,7 +135,8 @@ void CataloguePanel::afterArranging(const MovementId& current) {
   if (words.isEmpty())
     empty_->setText(tr("No movement passes these filters. Take one away."));
   else if (filters_->filter().asksForMoreThanWords())
-    empty_->setText(tr("No movement is found by \"%1\" with these filters. Use fewer words or take a filter away.").arg(words));
+    empty_->setText(
+        tr("No movement is found by \"%1\" with these filters. Use fewer words or take a filter away.").arg(words));
   else
     empty_->setText(tr("No movement is found by \"%1\". Use fewer words or only their beginnings.").arg(words));
   stack_->setCurrentIndex(none ? 1 : 0);
@@ -168,12 +169,10 @@ void CataloguePanel::showMenu(const QModelIndex& index, const QPoint& globalPoin
     return;
   auto* menu = new QMenu(this);
   menu->setAttribute(Qt::WA_DeleteOnClose);
-  menu->addAction(tr("Put it into %1").arg(gapText()), this, [this, id = movement->id] {
-    commands_.insertMovement(id, selection_.gap());
-  });
-  menu->addAction(tr("About this movement"), this, [this, movement] {
-    (new MovementAbout(document_.knowledge(), *movement, window()))->show();
-  });
+  menu->addAction(tr("Put it into %1").arg(gapText()), this,
+                  [this, id = movement->id] { commands_.insertMovement(id, selection_.gap()); });
+  menu->addAction(tr("About this movement"), this,
+                  [this, movement] { (new MovementAbout(document_.knowledge(), *movement, window()))->show(); });
   menu->popup(globalPoint);
 }
 

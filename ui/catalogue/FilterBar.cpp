@@ -82,8 +82,9 @@ template <class Enum> void FilterBar::showChoice(const Choice& choice, EnumSet<E
     words = QStringLiteral("%1: %2").arg(choice.title).arg(names.size());
   choice.button->setText(words + QStringLiteral(" \u25be"));
   choice.button->setChecked(!names.isEmpty());
-  choice.button->setToolTip(names.isEmpty() ? tr("%1: any").arg(choice.title)
-                                            : QStringLiteral("%1: %2").arg(choice.title, names.join(QStringLiteral(", "))));
+  choice.button->setToolTip(names.isEmpty()
+                                ? tr("%1: any").arg(choice.title)
+                                : QStringLiteral("%1: %2").arg(choice.title, names.join(QStringLiteral(", "))));
   choice.button->setAccessibleName(choice.button->toolTip());
 }
 

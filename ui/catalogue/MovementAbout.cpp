@@ -81,8 +81,8 @@ MovementAbout::MovementAbout(const Knowledge& knowledge, const Movement& movemen
   facts.add(tr("Effort"), tr("%1 of %2").arg(movement.effort.value()).arg(Effort::kHighest));
   facts.add(tr("Regions"), listed(movement.regions));
   facts.add(tr("Spine"), listed(movement.spine));
-  facts.add(tr("Asks of the body"), movement.features.empty() ? tr("nothing beyond its position")
-                                                              : featureList(movement.features));
+  facts.add(tr("Asks of the body"),
+            movement.features.empty() ? tr("nothing beyond its position") : featureList(movement.features));
   QStringList before;
   for (const MovementId& id : movement.prerequisites)
     before << movementName(knowledge, id);

@@ -21,6 +21,7 @@
 namespace matwright {
 namespace {
 
+constexpr int kNarrowest = 220;
 constexpr int kKeyRole = Qt::UserRole + 20;
 const QString kAllData = QStringLiteral("*");
 const QString kGroupData = QStringLiteral("=");
@@ -32,8 +33,8 @@ CautionList::CautionList(PlanDocument& document, StepSelection& selection, QWidg
       reasonButton_(new QToolButton), none_(plainLabel({})), splitter_(new QSplitter(Qt::Vertical)),
       view_(new QTreeView), model_(new QStandardItemModel(this)), reason_(new QPlainTextEdit) {
   auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(10, 8, 10, 8);
-  column->setSpacing(6);
+  column->setContentsMargins(10, 6, 10, 6);
+  column->setSpacing(4);
   column->addWidget(makeHead());
   column->addWidget(none_);
   column->addWidget(splitter_, 1);
@@ -54,12 +55,12 @@ CautionList::CautionList(PlanDocument& document, StepSelection& selection, QWidg
   view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   view_->setMouseTracking(true);
   view_->setAccessibleName(tr("Worth a look"));
-  view_->setMinimumHeight(60);
+  view_->setMinimumHeight(fontMetrics().height() * 5);
   splitter_->addWidget(view_);
   reason_->setReadOnly(true);
   reason_->setAccessibleName(tr("Whole reason"));
   reason_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-  reason_->setMinimumHeight(60);
+  reason_->setMinimumHeight(fontMetrics().height() * 4);
   reason_->hide();
   splitter_->addWidget(reason_);
   splitter_->setChildrenCollapsible(false);
@@ -92,21 +93,18 @@ CautionList::CautionList(PlanDocument& document, StepSelection& selection, QWidg
 QWidget* CautionList::makeHead() {
   auto* head = new QWidget;
   auto* line = new FlowLayout(head, 8);
-  auto* words = new QWidget;
-  auto* column = new QVBoxLayout(words);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  for (QLabel* label : {headingLabel(tr("Worth a look")), counts_}) {
+  QLabel* title = headingLabel(tr("Worth a look"));
+  for (QLabel* label : {title, counts_}) {
     label->setWordWrap(false);
-    column->addWidget(label);
+    line->addWidget(label);
   }
   whose_->setAccessibleName(tr("Whose cautions"));
   whose_->setToolTip(tr("Whose cautions are listed"));
   whose_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   reasonButton_->setText(tr("Whole reason"));
   reasonButton_->setCheckable(true);
+  reasonButton_->setStyleSheet(QStringLiteral("QToolButton { padding: 3px 6px; }"));
   reasonButton_->setToolTip(tr("Show condition, rule, sources and what is disputed for the caution chosen"));
-  line->addWidget(words);
   line->addWidget(whose_);
   line->addWidget(reasonButton_);
   return head;
@@ -123,8 +121,8 @@ CautionFilter CautionList::filter() const {
 
 void CautionList::setFilter(const CautionFilter& filter) {
   const QString wanted = filter.whose == CautionFilter::Whose::all     ? kAllData
-                       : filter.whose == CautionFilter::Whose::group ? kGroupData
-                                                                     : QString::fromStdString(filter.person.value);
+                         : filter.whose == CautionFilter::Whose::group ? kGroupData
+                                                                       : QString::fromStdString(filter.person.value);
   if (const int at = whose_->findData(wanted); at >= 0)
     whose_->setCurrentIndex(at);
 }
@@ -133,7 +131,7 @@ void CautionList::refreshFilter() {
   const QString before = whose_->currentData().toString();
   whose_->clear();
   whose_->addItem(tr("All cautions"), kAllData);
-  whose_->addItem(tr("For everybody alike"), kGroupData);
+  whose_->addItem(tr("For everybody"), kGroupData);
   for (const PersonId& id : document_.evaluation().people)
     for (const Person& person : document_.roster())
       if (person.id == id)
@@ -151,10 +149,8 @@ void CautionList::refresh() {
   int cautions = 0, remarks = 0;
   for (const CautionGroup& group : groups_)
     (group.level ? cautions : remarks) += static_cast<int>(group.rows.size());
-  QStringList parts{tr("%n caution(s)", nullptr, cautions)};
-  if (remarks > 0)
-    parts << tr("%n remark(s) about the class", nullptr, remarks);
-  counts_->setText(parts.join(QStringLiteral(" \u00b7 ")));
+  counts_->setText(tr("%n caution(s)", nullptr, cautions));
+  counts_->setToolTip(remarks > 0 ? tr("%n remark(s) about the class", nullptr, remarks) : QString());
   showText(none_, cautions == 0 ? noCautionText(!document_.plan().people.empty()) : QString());
   showReason();
 }
@@ -224,8 +220,14 @@ void CautionList::jump(const QModelIndex& index) {
   Q_EMIT stepWanted(step);
 }
 
+QSize CautionList::minimumSizeHint() const {
+  return {kNarrowest, layout()->totalMinimumHeightForWidth(std::max(width(), kNarrowest))};
+}
+
 void CautionList::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
+  if (event->oldSize().width() != width())
+    updateGeometry();
   // Beside the list where there is room, else below it.
   const bool wide = width() >= 640 && width() > height() * 3 / 2;
   splitter_->setOrientation(wide ? Qt::Horizontal : Qt::Vertical);
@@ -241,7 +243,8 @@ bool CautionList::eventFilter(QObject* watched, QEvent* event) {
   }
   // Rows are as tall as their words need at the width of the view.
   if (event->type() == QEvent::Resize && watched == view_->viewport())
-    QMetaObject::invokeMethod(view_, [this] { view_->doItemsLayout(); }, Qt::QueuedConnection);
+    QMetaObject::invokeMethod(
+        view_, [this] { view_->doItemsLayout(); }, Qt::QueuedConnection);
   return QWidget::eventFilter(watched, event);
 }
 

@@ -29,6 +29,8 @@ public:
   CautionFilter filter() const;
   void setFilter(const CautionFilter& filter); // nothing happens for a person who is not in the class
 
+  QSize minimumSizeHint() const override; // head, notice and a few rows in full, at the width that it has
+
 Q_SIGNALS:
   void stepWanted(matwright::StepId step); // after it was selected
 

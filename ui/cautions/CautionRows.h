@@ -18,7 +18,7 @@ struct CautionFilter {
 
 // A caution, or a remark, as one row.
 struct CautionRow {
-  QString key; // the same while the same thing is found again
+  QString key;                // the same while the same thing is found again
   std::optional<Level> level; // none: a remark
   std::optional<StepId> step; // none: about the class
   std::size_t index = 0;      // in the cautions, or the remarks, of the evaluation

@@ -53,8 +53,9 @@ CautionCard::CautionCard(const CautionLines& lines, QWidget* parent)
     grid->addWidget(plainLabel(tr("Instead: %1").arg(lines.instead)), row++, 1);
 
   more_->setText(tr("Whole reason"));
-  more_->setStyleSheet(QStringLiteral("QToolButton { border: 0; padding: 1px 0; background: transparent; color: palette(link); }"
-                                      "QToolButton:focus, QToolButton:hover { text-decoration: underline; }"));
+  more_->setStyleSheet(
+      QStringLiteral("QToolButton { border: 0; padding: 1px 0; background: transparent; color: palette(link); }"
+                     "QToolButton:focus, QToolButton:hover { text-decoration: underline; }"));
   more_->setCheckable(true);
   more_->setToolTip(tr("Condition, rule, sources and what is disputed"));
   more_->setAccessibleName(tr("Whole reason for %1").arg(lines.who));

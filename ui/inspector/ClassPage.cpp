@@ -66,10 +66,11 @@ ClassPage::ClassPage(PlanDocument& document, QWidget* parent)
   add(tr("Settling"), settle_, tr("From being there to the first count"));
   column->addWidget(softLabel(tr("Choose a step to see and change it here.")));
   column->addStretch(1);
-  for (QWidget* field : {static_cast<QWidget*>(target_), static_cast<QWidget*>(mobility_), static_cast<QWidget*>(words_),
-                         static_cast<QWidget*>(settle_)})
+  for (QWidget* field : {static_cast<QWidget*>(target_), static_cast<QWidget*>(mobility_),
+                         static_cast<QWidget*>(words_), static_cast<QWidget*>(settle_)})
     keepWheelForFocus(field);
   connectFields();
+  setFocusProxy(name_);
   refresh();
 }
 
@@ -77,7 +78,8 @@ void ClassPage::connectFields() {
   connect(name_, &QLineEdit::textEdited, this, [this](const QString& name) {
     // A class is never without a name; while the field is empty, the last one stands.
     if (!name.trimmed().isEmpty())
-      document_.perform(RenameClass{name.trimmed().toStdString()}, tr("Rename the class"), QStringLiteral("class/name"));
+      document_.perform(RenameClass{name.trimmed().toStdString()}, tr("Rename the class"),
+                        QStringLiteral("class/name"));
   });
   connect(date_, &DateField::edited, this, [this](std::optional<Date> date) {
     document_.perform(SetDate{date}, tr("Change the date"), QStringLiteral("class/date"));
@@ -86,7 +88,8 @@ void ClassPage::connectFields() {
     document_.perform(SetTarget{minutes(length)}, tr("Change the length aimed at"), QStringLiteral("class/target"));
   });
   connect(note_, &NoteField::edited, this, [this](const QString& note) {
-    document_.perform(SetClassNote{note.toStdString()}, tr("Change the note of the class"), QStringLiteral("class/note"));
+    document_.perform(SetClassNote{note.toStdString()}, tr("Change the note of the class"),
+                      QStringLiteral("class/note"));
   });
   connect(mobility_, &QDoubleSpinBox::valueChanged, this, [this] { changePace(QStringLiteral("mobility")); });
   connect(words_, &QSpinBox::valueChanged, this, [this] { changePace(QStringLiteral("words")); });

@@ -48,6 +48,8 @@ void InspectorPanel::refresh() {
   class_->setVisible(!several && !one);
   step_->setVisible(one);
   several_->setVisible(several);
+  // Whoever is sent here begins at the first field of what is shown.
+  setFocusProxy(several ? static_cast<QWidget*>(several_) : one ? static_cast<QWidget*>(step_) : class_);
 }
 
 } // namespace matwright

@@ -53,9 +53,11 @@ void OptionChoice::show(const Movement& movement, const OptionId& option) {
 
   const Option* found = findOption(movement, option);
   choice_->setToolTip(choice_->currentText());
-  showText(how_, found ? QStringLiteral("%1: %2").arg(QString::fromStdString(found->name), QString::fromStdString(found->how))
-                       : QString());
-  showText(removes_, found && !found->removes.empty() ? tr("Takes away: %1").arg(featureList(found->removes)) : QString());
+  showText(how_,
+           found ? QStringLiteral("%1: %2").arg(QString::fromStdString(found->name), QString::fromStdString(found->how))
+                 : QString());
+  showText(removes_,
+           found && !found->removes.empty() ? tr("Takes away: %1").arg(featureList(found->removes)) : QString());
   showText(adds_, found && !found->adds.empty() ? tr("Adds: %1").arg(featureList(found->adds)) : QString());
 }
 

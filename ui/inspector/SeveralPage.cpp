@@ -24,9 +24,13 @@ SeveralPage::SeveralPage(PlanDocument& document, StepSelection& selection, Class
     button->setToolTip(hint);
     connect(button, &QPushButton::clicked, this, act);
     buttons->addWidget(button);
+    if (!focusProxy())
+      setFocusProxy(button);
   };
-  add(tr("Less"), tr("Make every dose smaller: by one, or by 5 seconds"), [&commands] { commands.changeDoseOfSelected(-1); });
-  add(tr("More"), tr("Make every dose larger: by one, or by 5 seconds"), [&commands] { commands.changeDoseOfSelected(1); });
+  add(tr("Less"), tr("Make every dose smaller: by one, or by 5 seconds"),
+      [&commands] { commands.changeDoseOfSelected(-1); });
+  add(tr("More"), tr("Make every dose larger: by one, or by 5 seconds"),
+      [&commands] { commands.changeDoseOfSelected(1); });
   add(tr("Duplicate"), tr("Put a copy after the last of them"), [&commands] { commands.duplicateSelected(); });
   add(tr("Remove"), tr("Take them out of the class"), [&commands] { commands.removeSelected(); });
   column->addWidget(names_);
@@ -45,11 +49,12 @@ void SeveralPage::refresh() {
       continue;
     work += timed->work.whole + timed->turning;
     gaps += timed->gap;
-    names << tr("%1: %2").arg(movementName(document_.knowledge(), step->movement),
-                              doseText(step->dose, timed->movement ? timed->movement->sides : Sides::together,
-                                       step->onlySide));
+    names << tr("%1: %2").arg(
+        movementName(document_.knowledge(), step->movement),
+        doseText(step->dose, timed->movement ? timed->movement->sides : Sides::together, step->onlySide));
   }
-  time_->setText(tr("%1 in all: %2 of work, %3 of getting into them").arg(clock(work + gaps), clock(work), clock(gaps)));
+  time_->setText(
+      tr("%1 in all: %2 of work, %3 of getting into them").arg(clock(work + gaps), clock(work), clock(gaps)));
   names_->setText(names.join(QLatin1Char('\n')));
 }
 

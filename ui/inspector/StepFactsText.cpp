@@ -61,11 +61,10 @@ StepFactsText factsOf(const Snapshot& snapshot, const Knowledge& knowledge, Step
   if (timed->reachable && !first)
     facts.cues = cuesOf(timed->way);
   const Seconds settle = snapshot.plan->pace.settle;
-  facts.gap = timed->cue > timed->moving
-                  ? tr("%1 before the first count: the set-up takes %2 to say, %3 to settle")
-                        .arg(clock(timed->gap), clock(timed->cue), clock(settle))
-                  : tr("%1 before the first count: %2 to move, %3 to settle")
-                        .arg(clock(timed->gap), clock(timed->moving), clock(settle));
+  facts.gap = timed->cue > timed->moving ? tr("%1 before the first count: the set-up takes %2 to say, %3 to settle")
+                                               .arg(clock(timed->gap), clock(timed->cue), clock(settle))
+                                         : tr("%1 before the first count: %2 to move, %3 to settle")
+                                               .arg(clock(timed->gap), clock(timed->moving), clock(settle));
   return facts;
 }
 

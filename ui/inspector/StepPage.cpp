@@ -44,8 +44,8 @@ StepPage::StepPage(PlanDocument& document, ClassCommands& commands, QWidget* par
     : QWidget(parent), document_(document), commands_(commands), name_(titleLabel({})), place_(softLabel({})),
       unknown_(plainLabel({})), figure_(new FigureView), move_(new QToolButton), amount_(new QSpinBox),
       unit_(new QComboBox), side_(new QComboBox), option_(new OptionChoice), tempo_(new TempoEditor),
-      work_(plainLabel({})), wayIn_(plainLabel({})), gap_(softLabel({})), setUp_(plainLabel({})), action_(plainLabel({})),
-      note_(new NoteField(tr("Note"), kLongestNote, 2)), cautions_(new StepCautions) {
+      work_(plainLabel({})), wayIn_(plainLabel({})), gap_(softLabel({})), setUp_(plainLabel({})),
+      action_(plainLabel({})), note_(new NoteField(tr("Note"), kLongestNote, 2)), cautions_(new StepCautions) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 10);
   column->setSpacing(6);
@@ -70,6 +70,7 @@ StepPage::StepPage(PlanDocument& document, ClassCommands& commands, QWidget* par
   column->addWidget(cautions_);
   column->addStretch(1);
   connectFields();
+  setFocusProxy(amount_);
 }
 
 void StepPage::makeFields(QGridLayout& grid) {
@@ -120,7 +121,8 @@ void StepPage::connectFields() {
     if (const Step* now = step())
       commands_.setDose(id_, {amount, now->dose.unit}, true);
   });
-  connect(unit_, &QComboBox::currentIndexChanged, this, [this](int index) { changeUnit(static_cast<DoseUnit>(index)); });
+  connect(unit_, &QComboBox::currentIndexChanged, this,
+          [this](int index) { changeUnit(static_cast<DoseUnit>(index)); });
   connect(side_, &QComboBox::currentIndexChanged, this, [this](int index) {
     const std::optional<Side> side = index == 0 ? std::nullopt : std::optional{index == 1 ? Side::left : Side::right};
     document_.perform(SetOnlySide{id_, side}, tr("Change the side of %1").arg(commands_.describe({id_})));
@@ -185,12 +187,14 @@ void StepPage::show(StepId id) {
 
 void StepPage::showMovement(const Step& now, const Movement* movement) {
   name_->setText(movementName(document_.knowledge(), now.movement));
-  showText(unknown_, movement ? QString()
-                              : tr("This movement is not in the catalogue. It keeps its place, its dose and its tempo, but "
-                                   "it cannot be drawn, and nothing can be screened."));
-  for (QWidget* part : {static_cast<QWidget*>(figure_), static_cast<QWidget*>(move_), static_cast<QWidget*>(option_),
-                        static_cast<QWidget*>(optionLabel_), static_cast<QWidget*>(setUpLabel_),
-                        static_cast<QWidget*>(setUp_), static_cast<QWidget*>(actionLabel_), static_cast<QWidget*>(action_)})
+  showText(unknown_, movement
+                         ? QString()
+                         : tr("This movement is not in the catalogue. It keeps its place, its dose and its tempo, but "
+                              "it cannot be drawn, and nothing can be screened."));
+  for (QWidget* part :
+       {static_cast<QWidget*>(figure_), static_cast<QWidget*>(move_), static_cast<QWidget*>(option_),
+        static_cast<QWidget*>(optionLabel_), static_cast<QWidget*>(setUpLabel_), static_cast<QWidget*>(setUp_),
+        static_cast<QWidget*>(actionLabel_), static_cast<QWidget*>(action_)})
     part->setVisible(movement != nullptr);
   const bool sided = movement && movement->sides == Sides::each;
   side_->setVisible(sided);

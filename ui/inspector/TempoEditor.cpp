@@ -18,7 +18,8 @@ namespace {
 
 // As short as in a written tempo: "in 5, out 5".
 QString breathWord(Breath breath) {
-  const QString words[] = {TempoEditor::tr("in"), TempoEditor::tr("out"), TempoEditor::tr("free"), TempoEditor::tr("hold")};
+  const QString words[] = {TempoEditor::tr("in"), TempoEditor::tr("out"), TempoEditor::tr("free"),
+                           TempoEditor::tr("hold")};
   return words[static_cast<std::size_t>(breath)];
 }
 

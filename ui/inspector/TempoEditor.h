@@ -26,7 +26,7 @@ public:
 
 Q_SIGNALS:
   void edited(const matwright::Tempo& tempo, const QString& field); // `field`: which was edited
-  void left(); // a field lost the focus
+  void left();                                                      // a field lost the focus
 
 private:
   struct PhaseRow {

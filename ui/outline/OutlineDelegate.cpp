@@ -39,7 +39,8 @@ void paintHeading(QPainter& painter, const QStyleOptionViewItem& option, const Q
   const QRect inside = option.rect.adjusted(kEdge, 2 * kAir, -kEdge, -kAir);
   const QString facts = index.data(kFactsRole).toString();
   const int wide = QFontMetrics(option.font).horizontalAdvance(facts) + 2;
-  paint(painter, inside.adjusted(0, 0, -wide - kEdge, 0), {{index.data().toString(), headingFont(option.font), theme.ink}});
+  paint(painter, inside.adjusted(0, 0, -wide - kEdge, 0),
+        {{index.data().toString(), headingFont(option.font), theme.ink}});
   paint(painter, QRect(inside.right() - wide + 1, inside.top(), wide, inside.height()),
         {{facts, option.font, theme.inkSoft}});
   painter.setPen(QPen(theme.line, 1));

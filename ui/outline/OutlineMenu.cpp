@@ -46,12 +46,16 @@ void OutlineView::fillSectionMenu(QMenu& menu, std::size_t section) {
   const std::size_t count = document_.plan().sections.size();
   menu.addAction(tr("Rename"), this, [this, section] { edit(model_->indexOfSection(section)); });
   menu.addSeparator();
-  menu.addAction(tr("Move the section earlier"), this, [this, section] {
-    document_.perform(MoveSection{section, section - 1}, tr("Move the section"));
-  })->setEnabled(section > 0);
-  menu.addAction(tr("Move the section later"), this, [this, section] {
-    document_.perform(MoveSection{section, section + 1}, tr("Move the section"));
-  })->setEnabled(section + 1 < count);
+  menu.addAction(tr("Move the section earlier"), this,
+                 [this, section] {
+                   document_.perform(MoveSection{section, section - 1}, tr("Move the section"));
+                 })
+      ->setEnabled(section > 0);
+  menu.addAction(tr("Move the section later"), this,
+                 [this, section] {
+                   document_.perform(MoveSection{section, section + 1}, tr("Move the section"));
+                 })
+      ->setEnabled(section + 1 < count);
   menu.addSeparator();
   menu.addAction(tr("Add a section after"), this, [this, section] {
     document_.perform(InsertSection{section + 1, tr("New section").toStdString()}, tr("Add a section"));

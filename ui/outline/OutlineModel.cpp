@@ -94,7 +94,8 @@ QVariant OutlineModel::data(const QModelIndex& index, int role) const {
   if (index.internalId() == kHeading)
     return index.column() == 0 ? sectionData(static_cast<std::size_t>(index.row()), role) : QVariant();
   const Section& section = snapshot_.plan->sections[index.internalId() - 1];
-  return stepData(section.steps[static_cast<std::size_t>(index.row())], static_cast<OutlineColumn>(index.column()), role);
+  return stepData(section.steps[static_cast<std::size_t>(index.row())], static_cast<OutlineColumn>(index.column()),
+                  role);
 }
 
 QVariant OutlineModel::sectionData(std::size_t section, int role) const {
@@ -206,8 +207,8 @@ QVariant OutlineModel::cautionData(const Step& step, int role) const {
     for (const Caution& caution : snapshot_.evaluation->cautions) {
       if (caution.step != step.id)
         continue;
-      const CautionWords words = wordsFor(caution, document_.knowledge(), *snapshot_.plan, *snapshot_.evaluation,
-                                          document_.roster());
+      const CautionWords words =
+          wordsFor(caution, document_.knowledge(), *snapshot_.plan, *snapshot_.evaluation, document_.roster());
       lines << tr("%1: %2, %3").arg(text(caution.level), words.who, words.what);
     }
     return lines.join(QLatin1Char('\n'));

@@ -70,7 +70,7 @@ void OutlineView::arrangeSections() {
 
 void OutlineView::arrangeColumns() {
   // Where there is no room for every column beside a readable name, the facts go below the name.
-  const bool narrow = viewport()->width() < fontMetrics().horizontalAdvance(QLatin1Char('0')) * 58;
+  const bool narrow = viewport()->width() < fontMetrics().horizontalAdvance(QLatin1Char('0')) * 50;
   for (const OutlineColumn column : {OutlineColumn::begins, OutlineColumn::length, OutlineColumn::change})
     setColumnHidden(static_cast<int>(column), narrow);
 }

@@ -8,9 +8,9 @@ namespace matwright {
 
 class OutlineModel;
 
-// The class as a list: one line a step under the headings of its sections. It shares the selection with every other view
-// of the class; steps are dragged to their place, movements dropped in from the catalogue, doses and headings edited in
-// the row.
+// The class as a list: one line a step under the headings of its sections. It shares the selection with every other
+// view of the class; steps are dragged to their place, movements dropped in from the catalogue, doses and headings
+// edited in the row.
 class OutlineView : public QTreeView {
   Q_OBJECT
 

@@ -17,8 +17,8 @@ namespace matwright {
 ClearanceEditor::ClearanceEditor(FeatureSet offered, QWidget* parent)
     : QWidget(parent), offered_(offered), given_(new DateField(tr("Given on"), tr("Set the date"))),
       until_(new DateField(tr("Holds until"), tr("No end: set one"))), by_(lineField(tr("Given by"), kLongestName)),
-      note_(lineField(tr("Note on the clearance"), kLongestNote)), features_(new QToolButton), menu_(new CheckMenu(this)),
-      featureWords_(softLabel({})), state_(softLabel({})) {
+      note_(lineField(tr("Note on the clearance"), kLongestNote)), features_(new QToolButton),
+      menu_(new CheckMenu(this)), featureWords_(softLabel({})), state_(softLabel({})) {
   given_->setRequired(true);
   by_->setPlaceholderText(tr("surgeon, physiotherapist, midwife \u2026"));
   note_->setPlaceholderText(tr("what was said, in short"));
@@ -34,6 +34,10 @@ ClearanceEditor::ClearanceEditor(FeatureSet offered, QWidget* parent)
   grid->setColumnStretch(1, 1);
   grid->setVerticalSpacing(4);
   int row = 0;
+  auto* head = new QHBoxLayout;
+  head->addWidget(headingLabel(tr("Clearance")), 1);
+  head->addWidget(remove);
+  grid->addLayout(head, row++, 0, 1, 2);
   const auto add = [&](const QString& name, QWidget* field) {
     grid->addWidget(besideLabel(name, field), row, 0, Qt::AlignTop);
     grid->addWidget(field, row++, 1);
@@ -42,15 +46,13 @@ ClearanceEditor::ClearanceEditor(FeatureSet offered, QWidget* parent)
   add(tr("Holds until"), until_);
   add(tr("Given by"), by_);
   add(tr("Note"), note_);
-  QLabel* speaks = softLabel(tr("Speaks for"));
-  speaks->setWordWrap(false);
-  grid->addWidget(speaks, row, 0, Qt::AlignTop);
+  grid->addWidget(besideLabel(tr("Speaks for"), features_), row, 0, Qt::AlignTop);
   auto* words = new QHBoxLayout;
+  featureWords_->setForegroundRole(QPalette::WindowText);
   words->addWidget(featureWords_, 1);
   words->addWidget(features_, 0, Qt::AlignTop);
   grid->addLayout(words, row++, 1);
   grid->addWidget(state_, row, 0, 1, 2);
-  grid->addWidget(remove, ++row, 0, 1, 2, Qt::AlignLeft);
 
   connect(given_, &DateField::edited, this, [this](std::optional<Date> date) {
     if (!date)
@@ -109,7 +111,8 @@ void ClearanceEditor::show(const Clearance& clearance, Date day) {
 void ClearanceEditor::showState(Date day) {
   const QString on = dateText(day);
   if (holdsOn(clearance_, day))
-    state_->setText(tr("Holds on %1, the day of this class: lowers \"ask first\" to \"watch\", never \"leave out\".").arg(on));
+    state_->setText(
+        tr("Holds on %1, the day of this class: lowers \"ask first\" to \"watch\", never \"leave out\".").arg(on));
   else if (std::chrono::sys_days{day} < std::chrono::sys_days{clearance_.given})
     state_->setText(tr("Does not hold yet on %1, the day of this class.").arg(on));
   else

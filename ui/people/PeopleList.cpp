@@ -5,11 +5,10 @@
 #include "ui/theme/Theme.h"
 
 #include <QAbstractItemView>
-#include <QApplication>
 #include <QCoreApplication>
 #include <QKeyEvent>
 #include <QMouseEvent>
-#include <QStyle>
+#include <QPainter>
 #include <algorithm>
 
 namespace matwright {
@@ -20,9 +19,26 @@ constexpr int kEdge = 8;
 QString tr(const char* text) { return QCoreApplication::translate("PeopleList", text); }
 
 QRect boxIn(const QStyleOptionViewItem& option) {
-  const QStyle* style = option.widget ? option.widget->style() : QApplication::style();
-  const int side = style->pixelMetric(QStyle::PM_IndicatorWidth, &option, option.widget);
+  const int side = QFontMetrics(option.font).height() - 2;
   return {option.rect.left() + kEdge, option.rect.top() + kEdge, side, side};
+}
+
+void paintBox(QPainter& painter, const QRect& box, bool checked) {
+  const Theme& theme = rowTheme();
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(checked ? theme.accent : theme.inkSoft, 1.2));
+  painter.setBrush(checked ? theme.accent : theme.panel);
+  const QRectF square = QRectF(box).adjusted(0.5, 0.5, -0.5, -0.5);
+  painter.drawRoundedRect(square, 3, 3);
+  if (checked) {
+    const double side = square.width();
+    painter.setPen(QPen(theme.onAccent, side * 0.14, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    painter.drawPolyline(QPolygonF({square.topLeft() + QPointF(side * 0.25, side * 0.52),
+                                    square.topLeft() + QPointF(side * 0.43, side * 0.70),
+                                    square.topLeft() + QPointF(side * 0.76, side * 0.30)}));
+  }
+  painter.restore();
 }
 
 std::vector<RowText> linesOf(const QStyleOptionViewItem& option, const QModelIndex& index) {
@@ -87,7 +103,9 @@ QModelIndex PeopleList::indexOf(const PersonId& person) const {
   return at == rows_.end() ? QModelIndex() : index(static_cast<int>(at - rows_.begin()));
 }
 
-int PeopleList::rowCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : static_cast<int>(rows_.size()); }
+int PeopleList::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : static_cast<int>(rows_.size());
+}
 
 QString PeopleList::conditionsOf(const PersonId& id) const {
   const Person* person = people_.find(id);
@@ -142,13 +160,8 @@ PeopleDelegate::PeopleDelegate(QAbstractItemView& view) : QStyledItemDelegate(&v
 
 void PeopleDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
   paintRowGround(*painter, option);
-  QStyleOptionViewItem box(option);
-  box.rect = boxIn(option);
-  box.state = QStyle::State_Enabled;
-  box.palette = QApplication::palette();
-  box.state |= index.data(Qt::CheckStateRole).toInt() == Qt::Checked ? QStyle::State_On : QStyle::State_Off;
-  view_.style()->drawPrimitive(QStyle::PE_IndicatorItemViewItemCheck, &box, painter, &view_);
-  matwright::paint(*painter, option.rect.adjusted(box.rect.width() + 2 * kEdge, kEdge - 1, -kEdge, 0),
+  paintBox(*painter, boxIn(option), index.data(Qt::CheckStateRole).toInt() == Qt::Checked);
+  matwright::paint(*painter, option.rect.adjusted(boxIn(option).width() + 2 * kEdge, kEdge - 1, -kEdge, 0),
                    linesOf(option, index));
 }
 

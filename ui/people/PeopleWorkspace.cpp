@@ -30,10 +30,10 @@ PeopleWorkspace::PeopleWorkspace(PlanDocument& plan, PeopleDocument& people, QWi
   splitter->setStretchFactor(1, 2);
   splitter->setSizes({360, 720});
   column->addWidget(splitter, 1);
-  QLabel* notice = softLabel(
-      standingNotice() + QLatin1Char(' ') +
-      tr("These are health data: the program keeps them in files on this computer, readable by the owner of this account "
-         "alone, and sends them nowhere."));
+  QLabel* notice = softLabel(standingNotice() + QLatin1Char(' ') +
+                             tr("These are health data: the program keeps them in files on this computer, readable by "
+                                "the owner of this account "
+                                "alone, and sends them nowhere."));
   notice->setContentsMargins(14, 6, 14, 8);
   column->addWidget(notice);
 
@@ -103,10 +103,11 @@ void PeopleWorkspace::refresh() {
   const bool onFile = people_.find(person) != nullptr;
   if (onFile && editor_->person() != person)
     editor_->setPerson(person);
-  nobody_->setText(model_->rowCount() == 0
-                       ? tr("Nobody is on file yet. Add the people you teach, and what you know that matters on the mat.")
-                       : tr("This person is not on file, so nothing can be screened for them. Take them out of the class, "
-                            "or add them to the file."));
+  nobody_->setText(
+      model_->rowCount() == 0
+          ? tr("Nobody is on file yet. Add the people you teach, and what you know that matters on the mat.")
+          : tr("This person is not on file, so nothing can be screened for them. Take them out of the class, "
+               "or add them to the file."));
   stack_->setCurrentIndex(onFile ? 1 : 0);
   remove_->setEnabled(onFile);
   inClass_->setText(tr("%n in this class; tick who comes.", nullptr, static_cast<int>(plan_.plan().people.size())));
@@ -124,7 +125,8 @@ void PeopleWorkspace::removePerson() {
   // The class keeps naming them, and says that they are not on file: nobody leaves a class unnoticed.
   const QModelIndex index = list_->currentIndex();
   const PersonId person = model_->personAt(index);
-  const PersonId next = model_->personAt(index.siblingAtRow(index.row() + 1 < model_->rowCount() ? index.row() + 1 : index.row() - 1));
+  const PersonId next =
+      model_->personAt(index.siblingAtRow(index.row() + 1 < model_->rowCount() ? index.row() + 1 : index.row() - 1));
   people_.remove(person, tr("Remove a person"));
   showPerson(next);
 }

@@ -85,8 +85,7 @@ void PersonEditor::change(const std::function<void(Person&)>& edit, const QStrin
   Person person = *found;
   edit(person);
   people_.change(person, what,
-                 field.isEmpty() ? QString()
-                                 : QStringLiteral("%1/%2").arg(QString::fromStdString(id_.value), field));
+                 field.isEmpty() ? QString() : QStringLiteral("%1/%2").arg(QString::fromStdString(id_.value), field));
 }
 
 void PersonEditor::addCondition(const ConditionId& condition) {
@@ -138,8 +137,11 @@ void PersonEditor::rebuildConditions(const Person& person) {
              QStringLiteral("condition%1/%2").arg(at).arg(field));
     });
     connect(editor, &ConditionEditor::removeWanted, this, [this, at] {
-      change([&](Person& changed) { changed.conditions.erase(changed.conditions.begin() + static_cast<std::ptrdiff_t>(at)); },
-             tr("Remove a condition"));
+      change(
+          [&](Person& changed) {
+            changed.conditions.erase(changed.conditions.begin() + static_cast<std::ptrdiff_t>(at));
+          },
+          tr("Remove a condition"));
     });
     whenFocusLeaves(editor, this, [this] { people_.sealGesture(); });
   }

@@ -51,12 +51,13 @@ std::optional<BlockFace> stacked(const QRectF& block, const TerrainStep& step, c
   return face;
 }
 
-// Figure on the left, name and dose beside it.
-std::optional<BlockFace> abreast(const QRectF& block, const TerrainStep& step, const TerrainFonts& fonts) {
+// Figure on the left in `share` of the width, name and dose beside it.
+std::optional<BlockFace> abreast(const QRectF& block, const TerrainStep& step, const TerrainFonts& fonts,
+                                 double share) {
   const QRectF inside = block.adjusted(kPadding, 2, -kPadding, -2);
   if (inside.height() < kLeastFigureHeight)
     return std::nullopt;
-  const qreal figureWidth = std::clamp(inside.width() * 0.4, 26.0, inside.height() * 2.2);
+  const qreal figureWidth = std::clamp(inside.width() * share, 26.0, inside.height() * 2.2);
   const qreal textWidth = inside.width() - figureWidth - 4 - (step.caution ? kMark + 2 : 0);
   const Wrap dose = doseWithin(step, textWidth, 1, fonts.small);
   const qreal doseHeight = fonts.small.line * static_cast<qreal>(dose.lines.size());
@@ -82,8 +83,9 @@ std::optional<BlockFace> abreast(const QRectF& block, const TerrainStep& step, c
 std::optional<BlockFace> faceWithName(const QRectF& block, const TerrainStep& step, const TerrainFonts& fonts) {
   if (auto face = stacked(block, step, fonts, kGoodFigureHeight))
     return face;
-  if (auto face = abreast(block, step, fonts))
-    return face;
+  for (const double share : {0.4, 0.3, 0.2})
+    if (auto face = abreast(block, step, fonts, share))
+      return face;
   return stacked(block, step, fonts, kLeastFigureHeight);
 }
 

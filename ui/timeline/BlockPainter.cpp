@@ -9,12 +9,6 @@
 namespace matwright {
 namespace {
 
-QColor mixed(const QColor& one, const QColor& other, double share) {
-  return QColor::fromRgbF(static_cast<float>(one.redF() * (1 - share) + other.redF() * share),
-                          static_cast<float>(one.greenF() * (1 - share) + other.greenF() * share),
-                          static_cast<float>(one.blueF() * (1 - share) + other.blueF() * share));
-}
-
 qreal widest(const QStringList& lines, const TextMeasure& measure) {
   qreal width = 0;
   for (const QString& line : lines)

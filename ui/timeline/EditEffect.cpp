@@ -10,7 +10,9 @@
 namespace matwright {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("EditEffect", text); }
+struct EditEffectText {
+  Q_DECLARE_TR_FUNCTIONS(EditEffectText)
+};
 
 bool belongsToStep(const Caution& caution) {
   return !caution.rule || (caution.rule->scope != Scope::total && caution.rule->scope != Scope::stretch);
@@ -54,22 +56,24 @@ EditEffect effectBetween(const Evaluation& before, const Evaluation& after) {
 
 QString effectText(const EditEffect& effect) {
   QStringList parts;
-  parts << (std::abs(effect.added.value()) < 0.5 ? tr("same length") : signedClock(effect.added));
+  parts << (std::abs(effect.added.value()) < 0.5 ? EditEffectText::tr("same length") : signedClock(effect.added));
   const int changes = std::abs(effect.addedChanges);
   if (effect.addedChanges > 0)
-    parts << (changes == 1 ? tr("1 more change") : tr("%1 more changes").arg(changes));
+    parts << (changes == 1 ? EditEffectText::tr("1 more change") : EditEffectText::tr("%1 more changes").arg(changes));
   else if (effect.addedChanges < 0)
-    parts << (changes == 1 ? tr("1 change fewer") : tr("%1 changes fewer").arg(changes));
+    parts << (changes == 1 ? EditEffectText::tr("1 change fewer")
+                           : EditEffectText::tr("%1 changes fewer").arg(changes));
   else
-    parts << tr("no more changes");
+    parts << EditEffectText::tr("no more changes");
   if (effect.newCautions == 0)
-    parts << tr("no new caution raised");
+    parts << EditEffectText::tr("no new caution raised");
   else if (effect.newCautions == 1)
-    parts << tr("1 new caution (%1)").arg(text(*effect.strongest));
+    parts << EditEffectText::tr("1 new caution (%1)").arg(text(*effect.strongest));
   else
-    parts << tr("%1 new cautions (strongest: %2)").arg(effect.newCautions).arg(text(*effect.strongest));
+    parts << EditEffectText::tr("%1 new cautions (strongest: %2)").arg(effect.newCautions).arg(text(*effect.strongest));
   if (effect.goneCautions > 0)
-    parts << (effect.goneCautions == 1 ? tr("1 caution gone") : tr("%1 cautions gone").arg(effect.goneCautions));
+    parts << (effect.goneCautions == 1 ? EditEffectText::tr("1 caution gone")
+                                       : EditEffectText::tr("%1 cautions gone").arg(effect.goneCautions));
   return parts.join(QStringLiteral(" \u00b7 "));
 }
 

@@ -10,7 +10,9 @@
 namespace matwright {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("TerrainPainter", text); }
+struct TerrainPainterText {
+  Q_DECLARE_TR_FUNCTIONS(TerrainPainterText)
+};
 
 // Whole minutes as "12", what lies between as "12:30", from an hour on as "1:05".
 QString tickText(Seconds at) {
@@ -28,7 +30,7 @@ void TerrainPainter::paintRuler() {
 
   // The planned end has its own text; ticks make room for it.
   const TextMeasure& small = geometry_.frame().fonts.small;
-  const QString planned = tr("planned end %1").arg(clock(scene_.target));
+  const QString planned = TerrainPainterText::tr("planned end %1").arg(clock(scene_.target));
   const qreal width = small.width(planned) + 8;
   const bool near = geometry_.targetX() <= visible_.right() - 2;
   QRectF plate(0, ruler.top() + 4, width, small.line + 2);
@@ -76,19 +78,17 @@ void TerrainPainter::paintEffort() {
     painter_.drawLine(QPointF(visible_.left(), y), QPointF(visible_.right(), y));
   }
   const qreal floor = geometry_.effortY(0);
-  QPainterPath area, edge;
+  const QColor fill = mixed(theme_.ground, theme_.accent, theme_.dark ? 0.35 : 0.26);
+  QPainterPath edge;
   for (std::size_t i = 0; i < geometry_.blocks().size(); ++i) {
     const QRectF& block = geometry_.blocks()[i].rect;
     if (!isVisible(block.left(), block.right()))
       continue;
     const qreal top = std::min(geometry_.effortY(scene_.steps[i].effort), floor - 1);
-    area.addRect(QRectF(block.left(), top, block.width(), floor - top));
+    fillUpright(block.left(), top, block.right(), floor, fill);
     edge.moveTo(block.left(), top);
     edge.lineTo(block.right(), top);
   }
-  QColor fill = theme_.accent;
-  fill.setAlphaF(theme_.dark ? 0.35F : 0.26F);
-  painter_.fillPath(area, fill);
   painter_.setPen(QPen(theme_.accent, 1.8));
   painter_.drawPath(edge);
   painter_.setPen(QPen(theme_.inkSoft, 1));

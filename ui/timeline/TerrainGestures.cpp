@@ -11,7 +11,9 @@ namespace {
 
 constexpr int kSecondsStride = 5; // of doses in seconds
 
-QString tr(const char* text) { return QCoreApplication::translate("TerrainGesture", text); }
+struct TerrainGestureText {
+  Q_DECLARE_TR_FUNCTIONS(TerrainGestureText)
+};
 
 // The dose whose end is nearest to a moment.
 Dose doseEndingAt(const TimedStep& timed, const Step& step, Seconds end) {
@@ -36,7 +38,7 @@ bool TerrainGesture::showPreview(const Edit& edit, std::vector<StepId> steps, co
   Ghost ghost;
   const EditEffect effect = effectBetween(stage_.document.evaluation(), *would->evaluation);
   ghost.level = effect.strongest;
-  ghost.chip = *would->plan == stage_.document.plan() ? tr("no change") : effectText(effect);
+  ghost.chip = *would->plan == stage_.document.plan() ? TerrainGestureText::tr("no change") : effectText(effect);
   if (!about.isEmpty())
     ghost.chip = QStringLiteral("%1 \u00b7 %2").arg(about, ghost.chip);
   ghost.steps = std::move(steps);
@@ -91,7 +93,7 @@ void MoveGesture::moveTo(QPointF at, Qt::KeyboardModifiers modifiers) {
     std::vector<StepId> ids;
     for (const Step& step : made)
       ids.push_back(step.id);
-    possible_ = showPreview(InsertSteps{place, std::move(made)}, std::move(ids), tr("copy"));
+    possible_ = showPreview(InsertSteps{place, std::move(made)}, std::move(ids), TerrainGestureText::tr("copy"));
   } else {
     possible_ = showPreview(MoveSteps{steps_, place}, steps_);
   }
@@ -112,7 +114,7 @@ void MoveGesture::finish() {
     ids.push_back(step.id);
   }
   if (!ids.empty() && stage_.document.perform(InsertSteps{*place_, std::move(made)},
-                                              tr("Copy %1").arg(stage_.commands.describe(steps_))))
+                                              TerrainGestureText::tr("Copy %1").arg(stage_.commands.describe(steps_))))
     stage_.selection.set(ids, ids.back());
 }
 

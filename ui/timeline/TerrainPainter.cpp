@@ -11,7 +11,9 @@
 namespace matwright {
 namespace {
 
-QString tr(const char* text) { return QCoreApplication::translate("TerrainPainter", text); }
+struct TerrainPainterText {
+  Q_DECLARE_TR_FUNCTIONS(TerrainPainterText)
+};
 
 QFont scaled(QFont font, double factor) {
   if (font.pixelSize() > 0)
@@ -40,6 +42,12 @@ QPainterPath pathThrough(const std::vector<QPointF>& points) {
 }
 
 } // namespace
+
+QColor mixed(const QColor& one, const QColor& other, double share) {
+  const auto channel = [share](float a, float b) { return static_cast<float>(a * (1 - share) + b * share); };
+  return QColor::fromRgbF(channel(one.redF(), other.redF()), channel(one.greenF(), other.greenF()),
+                          channel(one.blueF(), other.blueF()));
+}
 
 TerrainTypefaces typefacesFrom(const QFont& font) {
   TerrainTypefaces typefaces{scaled(font, 0.9), scaled(font, 0.96), scaled(font, 0.82)};
@@ -85,53 +93,83 @@ void TerrainPainter::paintContent() {
   }
 }
 
+void TerrainPainter::fillUpright(qreal left, qreal top, qreal right, qreal bottom, const QColor& colour) {
+  painter_.setRenderHint(QPainter::Antialiasing, false);
+  painter_.fillRect(QRect(QPoint(qRound(left), qRound(top)), QPoint(qRound(right) - 1, qRound(bottom) - 1)), colour);
+  painter_.setRenderHint(QPainter::Antialiasing);
+}
+
 void TerrainPainter::paintGround() {
   const QRectF& terrain = geometry_.terrain();
   for (std::size_t i = 0; i < geometry_.sections().size(); ++i) {
     const SectionBand& band = geometry_.sections()[i];
     if (!isVisible(band.left, band.right))
       continue;
-    const QRectF rect(band.left, 0, band.right - band.left, terrain.bottom());
-    painter_.fillRect(rect, sectionGround(i));
+    fillUpright(band.left, 0, band.right, terrain.bottom(), sectionGround(i));
     if (band.empty) {
       painter_.setPen(QPen(theme_.inkSoft, 1, Qt::DashLine));
       painter_.setBrush(Qt::NoBrush);
       painter_.drawRoundedRect(
           QRectF(band.left + 5, terrain.top() + 6, band.right - band.left - 10, terrain.height() - 12), 6, 6);
-      paintLines(QRectF(band.left + 8, terrain.top() + 12, band.right - band.left - 16, 40), {tr("empty")},
-                 typefaces_.small, theme_.inkSoft, geometry_.frame().fonts.small.line, Qt::AlignHCenter);
+      paintLines(QRectF(band.left + 8, terrain.top() + 12, band.right - band.left - 16, 40),
+                 {TerrainPainterText::tr("empty")}, typefaces_.small, theme_.inkSoft,
+                 geometry_.frame().fonts.small.line, Qt::AlignHCenter);
     }
-  }
-  for (const Lane& lane : geometry_.lanes()) {
-    painter_.setPen(QPen(lane.used ? theme_.line : faded(theme_.line, 0.55), 1));
-    const qreal y = std::round(lane.bottom) - 0.5;
-    painter_.drawLine(QPointF(visible_.left(), y), QPointF(visible_.right(), y));
   }
 }
 
 // The ground that the bodies lie and stand on, so that the outline of the class shows at a glance.
 void TerrainPainter::paintLandscape() {
   const auto& blocks = geometry_.blocks();
-  if (blocks.empty())
+  if (blocks.empty()) {
+    paintFloors();
     return;
-  const auto floorOf = [&](const Block& block) { return geometry_.lane(block.elevation).bottom; };
-  QPainterPath outline(QPointF(blocks.front().rect.left(), floorOf(blocks.front())));
-  for (std::size_t i = 0; i < blocks.size(); ++i) {
-    const QPointF end(blocks[i].rect.right(), floorOf(blocks[i]));
-    outline.lineTo(end);
-    if (i + 1 == blocks.size())
-      break;
-    const QPointF next(blocks[i + 1].rect.left(), floorOf(blocks[i + 1]));
-    const qreal middle = (end.x() + next.x()) / 2;
-    outline.cubicTo(QPointF(middle, end.y()), QPointF(middle, next.y()), next);
   }
-  QPainterPath path = outline;
-  path.lineTo(blocks.back().rect.right(), geometry_.terrain().bottom());
-  path.lineTo(blocks.front().rect.left(), geometry_.terrain().bottom());
-  painter_.fillPath(path, faded(theme_.ink, theme_.dark ? 0.07 : 0.05));
+  // In solid colours and, but for the slopes, in rectangles on whole pixels: blending one large path takes longer than
+  // all the rest.
+  const qreal bottom = geometry_.terrain().bottom();
+  const auto groundOf = [&](const Block& block) {
+    return mixed(sectionGround(block.place.section), theme_.ink, theme_.dark ? 0.08 : 0.055);
+  };
+  QPainterPath outline;
+  for (std::size_t i = 0; i < blocks.size(); ++i) {
+    const Block& block = blocks[i];
+    const qreal left = std::round(block.rect.left()), right = std::round(block.rect.right());
+    const qreal floor = std::round(geometry_.lane(block.elevation).bottom);
+    if (i > 0) {
+      // The slope from the block before, which belongs to the section that it leads into.
+      const QPointF from(std::round(blocks[i - 1].rect.right()),
+                         std::round(geometry_.lane(blocks[i - 1].elevation).bottom));
+      const qreal middle = (from.x() + left) / 2;
+      if (isVisible(from.x(), left)) {
+        const qreal lower = std::max(from.y(), floor);
+        QPainterPath slope(from);
+        slope.cubicTo(QPointF(middle, from.y()), QPointF(middle, floor), QPointF(left, floor));
+        slope.lineTo(left, lower);
+        slope.lineTo(from.x(), lower);
+        painter_.fillPath(slope, groundOf(block));
+        fillUpright(from.x(), lower, left, bottom, groundOf(block));
+      }
+      outline.cubicTo(QPointF(middle, from.y()), QPointF(middle, floor), QPointF(left, floor));
+    } else {
+      outline.moveTo(left, floor);
+    }
+    outline.lineTo(right, floor);
+    if (isVisible(left, right))
+      fillUpright(left, floor, right, bottom, groundOf(block));
+  }
+  paintFloors();
   painter_.setBrush(Qt::NoBrush);
   painter_.setPen(QPen(faded(theme_.floor, 0.75), 1.5));
   painter_.drawPath(outline);
+}
+
+void TerrainPainter::paintFloors() {
+  for (const Lane& lane : geometry_.lanes()) {
+    painter_.setPen(QPen(lane.used ? theme_.line : faded(theme_.line, 0.55), 1));
+    const qreal y = std::round(lane.bottom) - 0.5;
+    painter_.drawLine(QPointF(visible_.left(), y), QPointF(visible_.right(), y));
+  }
 }
 
 void TerrainPainter::paintHeader() {
@@ -165,7 +203,8 @@ void TerrainPainter::paintHeader() {
                       std::max(0.0, visible_.right() - geometry_.endX() - 24), geometry_.terrain().height());
     painter_.setFont(typefaces_.heading);
     painter_.setPen(theme_.inkSoft);
-    painter_.drawText(free, Qt::AlignCenter | Qt::TextWordWrap, tr("Drag a movement here to begin"));
+    painter_.drawText(free, Qt::AlignCenter | Qt::TextWordWrap,
+                      TerrainPainterText::tr("Drag a movement here to begin"));
   }
 }
 
@@ -316,9 +355,9 @@ void TerrainPainter::paintGutter() {
         QRectF(left + 8, strip.center().y() - frame.fonts.small.line / 2, frame.gutter - 30, frame.fonts.small.line),
         {text}, typefaces_.small, theme_.inkSoft, frame.fonts.small.line, Qt::AlignLeft);
   };
-  title(geometry_.ruler(), tr("Minutes"));
-  title(geometry_.effortStrip(), tr("Effort"));
-  title(geometry_.spineStrip(), tr("Spine"));
+  title(geometry_.ruler(), TerrainPainterText::tr("Minutes"));
+  title(geometry_.effortStrip(), TerrainPainterText::tr("Effort"));
+  title(geometry_.spineStrip(), TerrainPainterText::tr("Spine"));
   painter_.setFont(typefaces_.small);
   painter_.setPen(theme_.inkSoft);
   for (const int mark : {0, 5, 10}) {

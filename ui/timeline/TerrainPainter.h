@@ -44,7 +44,9 @@ public:
 private:
   // TerrainPainter.cpp
   void paintGround();
+  void fillUpright(qreal left, qreal top, qreal right, qreal bottom, const QColor& colour); // on whole pixels
   void paintLandscape();
+  void paintFloors();
   void paintHeader();
   void paintOver();
   void paintConnectors();
@@ -72,6 +74,9 @@ private:
   FigurePictures& figures_;
   QRectF visible_;
 };
+
+// `share` of the other colour, 0 to 1.
+QColor mixed(const QColor& one, const QColor& other, double share);
 
 // A glyph that stands for what the spine does, beside its colour and its word.
 void paintSpineGlyph(QPainter& painter, const QRectF& square, SpineAction action, const QColor& colour);

@@ -14,7 +14,9 @@ namespace {
 
 constexpr int kMostCautions = 6; // in one tool tip; the list of cautions shows them all
 
-QString tr(const char* text) { return QCoreApplication::translate("TerrainText", text); }
+struct TerrainTipText {
+  Q_DECLARE_TR_FUNCTIONS(TerrainTipText)
+};
 
 QString html(const QString& text) { return text.toHtmlEscaped(); }
 QString bold(const QString& text) { return QStringLiteral("<b>%1</b>").arg(html(text)); }
@@ -46,11 +48,12 @@ QStringList spokenCautions(const TerrainSubject& subject, StepId step) {
     QStringList who;
     for (; i < cautions.size() && cautions[i]->level == level; ++i) {
       const Caution& caution = *cautions[i];
-      const QString name = caution.person == Finding::kNone ? tr("everybody") : words(subject, caution).who;
+      const QString name =
+          caution.person == Finding::kNone ? TerrainTipText::tr("everybody") : words(subject, caution).who;
       if (!who.contains(name))
         who << name;
     }
-    phrases << tr("%1 for %2").arg(text(level), QLocale().createSeparatedList(who));
+    phrases << TerrainTipText::tr("%1 for %2").arg(text(level), QLocale().createSeparatedList(who));
   }
   return phrases;
 }
@@ -62,11 +65,11 @@ QStringList cautionLines(const TerrainSubject& subject, StepId step) {
     const CautionWords said = words(subject, *cautions[i]);
     QString line = QStringLiteral("%1 · %2: %3").arg(bold(text(cautions[i]->level)), html(said.who), html(said.what));
     if (!said.instead.isEmpty())
-      line += tr(" – instead: %1").arg(html(said.instead));
+      line += TerrainTipText::tr(" – instead: %1").arg(html(said.instead));
     lines << line;
   }
   if (cautions.size() > kMostCautions)
-    lines << tr("and %1 more in the list of cautions").arg(cautions.size() - kMostCautions);
+    lines << TerrainTipText::tr("and %1 more in the list of cautions").arg(cautions.size() - kMostCautions);
   if (cautions.empty())
     lines << html(noCautionText(!subject.snapshot.plan->people.empty()));
   return lines;
@@ -78,12 +81,15 @@ QStringList wayLines(const TerrainSubject& subject, std::size_t into) {
   if (into == 0)
     return lines;
   if (!timed.reachable)
-    lines << html(tr("No change of position is charted here."));
+    lines << html(TerrainTipText::tr("No change of position is charted here."));
   for (const Change* change : timed.way.changes)
-    lines << html(tr("%1, %2 s").arg(QString::fromStdString(change->cue)).arg(std::lround(change->seconds.value())));
+    lines << html(TerrainTipText::tr("%1, %2 s")
+                      .arg(QString::fromStdString(change->cue))
+                      .arg(std::lround(change->seconds.value())));
   if (timed.way.changes.empty() && timed.reachable)
-    lines << html(tr("No change of position."));
-  lines << html(tr("Gap %1, of which moving %2, cue %3").arg(clock(timed.gap), clock(timed.moving), clock(timed.cue)));
+    lines << html(TerrainTipText::tr("No change of position."));
+  lines << html(TerrainTipText::tr("Gap %1, of which moving %2, cue %3")
+                    .arg(clock(timed.gap), clock(timed.moving), clock(timed.cue)));
   return lines;
 }
 
@@ -98,8 +104,9 @@ std::optional<std::size_t> stepAt(const TerrainScene& scene, Seconds at) {
 
 QString spokenStep(const TerrainSubject& subject, std::size_t step) {
   const TerrainStep& shown = subject.scene.steps[step];
-  QStringList parts{shown.name, tr("step %1").arg(step + 1), subject.scene.sections[shown.place.section].name,
-                    shown.dose, clock(shown.finish - shown.workBegin)};
+  QStringList parts{shown.name, TerrainTipText::tr("step %1").arg(step + 1),
+                    subject.scene.sections[shown.place.section].name, shown.dose,
+                    clock(shown.finish - shown.workBegin)};
   parts << spokenCautions(subject, shown.id);
   return parts.join(QStringLiteral(", ")).replace(QChar(QChar::Nbsp), QLatin1Char(' '));
 }
@@ -107,17 +114,18 @@ QString spokenStep(const TerrainSubject& subject, std::size_t step) {
 QString stepToolTip(const TerrainSubject& subject, std::size_t step) {
   const TerrainStep& shown = subject.scene.steps[step];
   QStringList lines{bold(shown.name)};
-  lines << html(tr("Step %1 · %2 · %3")
+  lines << html(TerrainTipText::tr("Step %1 · %2 · %3")
                     .arg(step + 1)
                     .arg(subject.scene.sections[shown.place.section].name, text(shown.elevation)));
-  lines << html(
-      tr("%1 · %2 of work, from %3").arg(shown.dose, clock(shown.finish - shown.workBegin), clock(shown.workBegin)));
+  lines << html(TerrainTipText::tr("%1 · %2 of work, from %3")
+                    .arg(shown.dose, clock(shown.finish - shown.workBegin), clock(shown.workBegin)));
   lines << wayLines(subject, step) << cautionLines(subject, shown.id);
   return page(lines);
 }
 
 QString wayToolTip(const TerrainSubject& subject, std::size_t into) {
-  QStringList lines{QStringLiteral("<b>%1</b>").arg(html(tr("Into %1").arg(subject.scene.steps[into].name)))};
+  QStringList lines{
+      QStringLiteral("<b>%1</b>").arg(html(TerrainTipText::tr("Into %1").arg(subject.scene.steps[into].name)))};
   lines << wayLines(subject, into);
   for (const Caution* caution : cautionsAt(subject, subject.scene.steps[into].id))
     if (caution->kind == CautionKind::noWay || (caution->rule && caution->rule->scope == Scope::way)) {
@@ -130,41 +138,45 @@ QString wayToolTip(const TerrainSubject& subject, std::size_t into) {
 QString sectionToolTip(const TerrainSubject& subject, std::size_t section) {
   const TerrainSection& shown = subject.scene.sections[section];
   if (shown.steps == 0)
-    return page({bold(shown.name), html(tr("Empty"))});
-  const QString count = shown.steps == 1 ? tr("1 step") : tr("%1 steps").arg(shown.steps);
+    return page({bold(shown.name), html(TerrainTipText::tr("Empty"))});
+  const QString count =
+      shown.steps == 1 ? TerrainTipText::tr("1 step") : TerrainTipText::tr("%1 steps").arg(shown.steps);
   return page(
-      {bold(shown.name), html(tr("%1 · %2, from %3").arg(count, clock(shown.end - shown.begin), clock(shown.begin)))});
+      {bold(shown.name),
+       html(TerrainTipText::tr("%1 · %2, from %3").arg(count, clock(shown.end - shown.begin), clock(shown.begin)))});
 }
 
 QString effortToolTip(const TerrainSubject& subject, Seconds at) {
-  QStringList lines{bold(tr("Effort, 0 (rest) to 10 (the most one can do)"))};
+  QStringList lines{bold(TerrainTipText::tr("Effort, 0 (rest) to 10 (the most one can do)"))};
   if (const auto step = stepAt(subject.scene, at))
-    lines << html(tr("%1: %2").arg(subject.scene.steps[*step].name).arg(subject.scene.steps[*step].effort));
-  if (at.value() >= 0 && at <= subject.scene.length && subject.scene.length.value() > 0)
     lines << html(
-        tr("Wished for at %1: %2").arg(clock(at), QLocale().toString(wishedEffort(at, subject.scene.length), 'f', 1)));
-  lines << html(tr("Filled: this class. Dashed: the arc wished for."));
+        TerrainTipText::tr("%1: %2").arg(subject.scene.steps[*step].name).arg(subject.scene.steps[*step].effort));
+  if (at.value() >= 0 && at <= subject.scene.length && subject.scene.length.value() > 0)
+    lines << html(TerrainTipText::tr("Wished for at %1: %2")
+                      .arg(clock(at), QLocale().toString(wishedEffort(at, subject.scene.length), 'f', 1)));
+  lines << html(TerrainTipText::tr("Filled: this class. Dashed: the arc wished for."));
   return page(lines);
 }
 
 QString spineToolTip(const TerrainSubject& subject, Seconds at) {
-  QStringList lines{bold(tr("What the spine does"))};
+  QStringList lines{bold(TerrainTipText::tr("What the spine does"))};
   if (const auto step = stepAt(subject.scene, at)) {
     const Movement* movement = subject.snapshot.evaluation->schedule.steps[*step].movement;
     QStringList actions;
     if (movement)
       for (const SpineAction action : movement->spine)
         actions << text(action);
-    lines << html(QStringLiteral("%1: %2").arg(
-        subject.scene.steps[*step].name, actions.isEmpty() ? tr("not known") : actions.join(QStringLiteral(", "))));
+    lines << html(QStringLiteral("%1: %2").arg(subject.scene.steps[*step].name,
+                                               actions.isEmpty() ? TerrainTipText::tr("not known")
+                                                                 : actions.join(QStringLiteral(", "))));
   }
   const char* const signs[] = {
-      QT_TRANSLATE_NOOP("TerrainText", "level line"), QT_TRANSLATE_NOOP("TerrainText", "line that rounds"),
-      QT_TRANSLATE_NOOP("TerrainText", "line that hollows"), QT_TRANSLATE_NOOP("TerrainText", "line that leans"),
-      QT_TRANSLATE_NOOP("TerrainText", "turning arrow")};
+      QT_TRANSLATE_NOOP("TerrainTipText", "level line"), QT_TRANSLATE_NOOP("TerrainTipText", "line that rounds"),
+      QT_TRANSLATE_NOOP("TerrainTipText", "line that hollows"), QT_TRANSLATE_NOOP("TerrainTipText", "line that leans"),
+      QT_TRANSLATE_NOOP("TerrainTipText", "turning arrow")};
   static_assert(std::size(signs) == kWordCount<SpineAction>);
   for (std::size_t i = 0; i < kWordCount<SpineAction>; ++i)
-    lines << html(QStringLiteral("%1: %2").arg(shortText(static_cast<SpineAction>(i)), tr(signs[i])));
+    lines << html(QStringLiteral("%1: %2").arg(shortText(static_cast<SpineAction>(i)), TerrainTipText::tr(signs[i])));
   return page(lines);
 }
 

@@ -17,9 +17,9 @@ void LengthBar::show(const Lengths& lengths) {
   if (lengths == lengths_)
     return;
   lengths_ = lengths;
-  const QString words = tr("%1 of %2, likely %3 to %4")
-                            .arg(clock(lengths.length), clock(lengths.target), clock(lengths.likelyFrom),
-                                 clock(lengths.likelyTo));
+  const QString words =
+      tr("%1 of %2, likely %3 to %4")
+          .arg(clock(lengths.length), clock(lengths.target), clock(lengths.likelyFrom), clock(lengths.likelyTo));
   setToolTip(words);
   setAccessibleDescription(words);
   update();

@@ -48,15 +48,18 @@ Totals totalsOf(const Snapshot& snapshot) {
   const Evaluation& evaluation = *snapshot.evaluation;
   const Schedule& schedule = evaluation.schedule;
   Totals totals;
-  totals.length = {clock(schedule.length), tr("of %1").arg(clock(plan.target)),
+  totals.length = {clock(schedule.length),
+                   tr("of %1").arg(clock(plan.target)),
                    tr("likely %1\u2013%2\n%3")
                        .arg(clock(schedule.likelyFrom), clock(schedule.likelyTo), chanceText(schedule.chanceInTime)),
                    {}};
-  totals.changes = {QString::number(schedule.changes), {}, tr("changes of\nposition, %1").arg(clock(schedule.moving)), {}};
+  totals.changes = {
+      QString::number(schedule.changes), {}, tr("changes of\nposition, %1").arg(clock(schedule.moving)), {}};
   totals.moving = {tr("%1 %").arg(percent(movingShare(schedule))), {}, tr("of the time\nmoving"), {}};
   totals.sides = sidesTotal(evaluation.balance);
   totals.cautions = evaluation.cautionCounts;
-  totals.people = plan.people.empty() ? tr("nobody chosen yet") : tr("for %n person(s)", static_cast<int>(plan.people.size()));
+  totals.people =
+      plan.people.empty() ? tr("nobody chosen yet") : tr("for %n person(s)", static_cast<int>(plan.people.size()));
   return totals;
 }
 

@@ -21,7 +21,7 @@ struct Totals {
   Total length, changes, moving, sides;
   std::array<int, kWordCount<Level>> cautions{};
   std::array<int, kWordCount<Level>> moreCautions{}; // than in the class as it stands
-  QString people; // for whom the cautions are
+  QString people;                                    // for whom the cautions are
   friend bool operator==(const Totals&, const Totals&) = default;
 };
 

@@ -137,7 +137,9 @@ void TotalsLine::refresh() {
     const bool visible = totals.cautions[i] > 0 || more != 0;
     any |= visible;
     count.value->setText(QString::number(totals.cautions[i]));
-    showText(count.difference, more == 0 ? QString() : more > 0 ? QStringLiteral("+%1").arg(more) : QString::number(more));
+    showText(count.difference, more == 0  ? QString()
+                               : more > 0 ? QStringLiteral("+%1").arg(more)
+                                          : QString::number(more));
     count.group->setVisible(visible);
     count.group->setToolTip(tr("%1: %2").arg(text(static_cast<Level>(i))).arg(totals.cautions[i]));
   }

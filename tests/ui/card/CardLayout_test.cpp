@@ -73,6 +73,20 @@ TEST(CardLayout, AClassOfUsualLengthIsLegibleAtArmsLength) {
   EXPECT_TRUE(layOut(cardOfSteps(7, 30), kA4Millimetres).legible);
 }
 
+TEST(CardLayout, OutlivesTheCardItWasMadeFrom) {
+  std::optional<Card> card = cardOfSteps(3, 8);
+  const CardLayout layout = layOut(*card, kA4Millimetres);
+  std::vector<std::optional<Pose>> poses;
+  for (const CardSection& section : card->sections)
+    for (const CardRow& row : section.rows)
+      poses.push_back(row.pose);
+  card.reset();
+  std::vector<std::optional<Pose>> placed;
+  for (const PlacedFigure& figure : layout.pages.front().figures)
+    placed.push_back(figure.pose);
+  EXPECT_EQ(placed, poses);
+}
+
 TEST(CardLayout, SaysWhenOnePageIsTooSmallAndASecondHelps) {
   const Card card = cardOfSteps(5, 400, everyCondition());
   const CardLayout one = layOut(card, kA4Millimetres);

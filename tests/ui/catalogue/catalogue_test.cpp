@@ -47,9 +47,8 @@ struct Catalogue : ::testing::Test, Panels {
   }
   bool says(const QString& words) const {
     const auto labels = panel.findChildren<QLabel*>();
-    return std::any_of(labels.begin(), labels.end(), [&](const QLabel* label) {
-      return label->isVisible() && label->text().contains(words);
-    });
+    return std::any_of(labels.begin(), labels.end(),
+                       [&](const QLabel* label) { return label->isVisible() && label->text().contains(words); });
   }
 
   CataloguePanel panel;
@@ -219,8 +218,8 @@ TEST_F(Catalogue, SaysInWordsWhatColoursShow) {
     const QString spoken = index.data(Qt::AccessibleTextRole).toString();
     marked |= level.isValid();
     plain |= !level.isValid();
-    EXPECT_TRUE(spoken.contains(level.isValid() ? text(static_cast<Level>(level.toInt()))
-                                                : QStringLiteral("not a clearance")));
+    EXPECT_TRUE(
+        spoken.contains(level.isValid() ? text(static_cast<Level>(level.toInt())) : QStringLiteral("not a clearance")));
   }
   EXPECT_TRUE(marked);
   EXPECT_TRUE(plain);

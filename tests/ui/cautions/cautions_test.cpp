@@ -135,7 +135,8 @@ TEST_F(Cautions, ShowsTheWholeReasonOfTheRowChosen) {
   const QModelIndex index = stepRow(step);
   view().setCurrentIndex(index);
   const auto groups = cautionGroups(document, {});
-  const CautionRow& row = groups[static_cast<std::size_t>(index.parent().row())].rows[static_cast<std::size_t>(index.row())];
+  const CautionRow& row =
+      groups[static_cast<std::size_t>(index.parent().row())].rows[static_cast<std::size_t>(index.row())];
   const auto* reason = list.findChild<QPlainTextEdit*>();
   EXPECT_TRUE(reason->isVisible());
   EXPECT_EQ(reason->toPlainText(), wholeReason(document, row));

@@ -1,11 +1,10 @@
+#include "tests/support/NothingCut.h"
 #include "ui/controls/CautionCard.h"
 #include "ui/controls/CheckMenu.h"
 #include "ui/controls/DateField.h"
 #include "ui/controls/Fields.h"
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
-
-#include "tests/support/NothingCut.h"
 
 #include <QDateEdit>
 #include <QPushButton>
@@ -113,7 +112,11 @@ TEST(CheckMenu, StaysOpenWhileBoxesAreTicked) {
 }
 
 TEST(CautionCard, ShowsTheWholeReasonOnDemandAndLetsItBeSelected) {
-  CautionCard card({Level::adapt, QStringLiteral("Rosa"), {}, QStringLiteral("loaded bend"), QStringLiteral("head down"),
+  CautionCard card({Level::adapt,
+                    QStringLiteral("Rosa"),
+                    {},
+                    QStringLiteral("loaded bend"),
+                    QStringLiteral("head down"),
                     QStringLiteral("Why: because")});
   testing::layOut(card, {270, 300});
   QLabel* whole = nullptr;

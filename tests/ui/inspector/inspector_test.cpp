@@ -10,6 +10,7 @@
 #include <QComboBox>
 #include <QDoubleSpinBox>
 #include <QLabel>
+#include <QLineEdit>
 #include <QPushButton>
 #include <QScrollArea>
 #include <QTest>
@@ -199,8 +200,9 @@ TEST_F(Inspector, ShowsTheCautionsOfTheStepWithTheirWholeReasons) {
   ASSERT_EQ(shown.size(), wanted.size());
   for (std::size_t i = 0; i < wanted.size(); ++i) {
     EXPECT_EQ(shown[i]->lines().level, wanted[i]->level);
-    EXPECT_EQ(shown[i]->lines().whole, wordsFor(*wanted[i], document.knowledge(), document.plan(), document.evaluation(),
-                                                document.roster()).whole);
+    EXPECT_EQ(
+        shown[i]->lines().whole,
+        wordsFor(*wanted[i], document.knowledge(), document.plan(), document.evaluation(), document.roster()).whole);
   }
   EXPECT_TRUE(says(standingNotice()));
 }
@@ -246,6 +248,16 @@ TEST_F(Inspector, TellsTheWayInAndItsCues) {
   EXPECT_FALSE(facts.cues.contains(QStringLiteral("..")));
   const StepId first = stepOf("breathing-ribs");
   EXPECT_EQ(factsOf(document.snapshot(), document.knowledge(), first).wayIn, QStringLiteral("the class starts here"));
+}
+
+TEST_F(Inspector, TheFocusGoesToTheFirstFieldOfWhatIsShown) {
+  panel.activateWindow();
+  selection.select(stepOf("saw"));
+  panel.setFocus();
+  EXPECT_TRUE(named<QSpinBox>(QStringLiteral("Dose")).hasFocus());
+  selection.clear();
+  panel.setFocus();
+  EXPECT_TRUE(named<QLineEdit>(QStringLiteral("Name of the class")).hasFocus());
 }
 
 TEST_F(Inspector, CutsNothingInANarrowDock) {

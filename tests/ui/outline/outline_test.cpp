@@ -187,7 +187,8 @@ TEST_F(Outline, NamesHaveTheRoomTheyNeedAtEveryWidth) {
     for (const char* movement : {"single-straight-leg-stretch", "four-point-opposite-reach", "hundred"}) {
       const QModelIndex index = at(movement);
       const int room = view.columnWidth(0) - 12;
-      const int tall = view.fontMetrics().boundingRect(QRect(0, 0, room, 10000), Qt::TextWordWrap, index.data().toString()).height();
+      const int tall =
+          view.fontMetrics().boundingRect(QRect(0, 0, room, 10000), Qt::TextWordWrap, index.data().toString()).height();
       EXPECT_GE(view.visualRect(index).height(), tall) << width;
       EXPECT_GT(room, 60) << width;
     }

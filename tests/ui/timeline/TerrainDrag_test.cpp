@@ -2,6 +2,8 @@
 
 #include <QDragEnterEvent>
 #include <QMimeData>
+#include <QPainter>
+#include <QScrollBar>
 
 namespace matwright {
 namespace {
@@ -232,6 +234,40 @@ TEST_F(Drags, TheScaleStandsStillWhileSomethingIsDragged) {
   EXPECT_EQ(open.view->geometry().scale().pixelsPerSecond(), scale);
   drop(*mime, open.inBand(0));
   EXPECT_TRUE(open.view->isFitted());
+}
+
+TEST_F(Drags, NearTheBorderTheViewScrolls) {
+  for (int i = 0; i < 8; ++i)
+    open.view->zoomIn();
+  open.view->horizontalScrollBar()->setValue(0);
+  open.drag(open.middleOf(StepId{1}), QPoint(open.view->viewport()->width() - 4, 200));
+  ASSERT_TRUE(open.view->isInGesture());
+  EXPECT_TRUE(QTest::qWaitFor([&] { return open.view->horizontalScrollBar()->value() > 100; }, 5000));
+  open.moveTo(QPoint(open.view->geometry().frame().gutter + 4, 200));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return open.view->horizontalScrollBar()->value() == 0; }, 5000));
+  QTest::keyClick(open.view.get(), Qt::Key_Escape);
+  EXPECT_EQ(open.entries(), 0);
+}
+
+TEST_F(Drags, TheChipStaysWithinTheView) {
+  // Painting at every corner must not reach outside, or the text would be cut.
+  QImage image(400, 200, QImage::Format_ARGB32);
+  const QRectF view(50, 40, 300, 120);
+  for (const QPointF at : {view.topLeft(), view.topRight(), view.bottomLeft(), view.bottomRight(), view.center()}) {
+    image.fill(Qt::transparent);
+    QPainter painter(&image);
+    paintChip(painter, at, view, QStringLiteral("+1:16 \u00b7 2 more changes \u00b7 1 new caution (ask first)"),
+              Level::askFirst, open.view->font(), lightTheme());
+    painter.end();
+    int painted = 0;
+    for (int y = 0; y < image.height(); ++y)
+      for (int x = 0; x < image.width(); ++x)
+        if (qAlpha(image.pixel(x, y)) > 0) {
+          ++painted;
+          ASSERT_TRUE(view.contains(QPointF(x, y))) << x << ' ' << y;
+        }
+    EXPECT_GT(painted, 2000);
+  }
 }
 
 TEST_F(Drags, AChangeOfTheClassFromElsewhereEndsTheGesture) {

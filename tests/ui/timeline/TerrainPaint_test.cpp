@@ -1,7 +1,8 @@
 // What is painted can be seen: states differ from one another in the picture, in light and dark.
 #include "tests/ui/timeline/Terrains.h"
 
-#include <QElapsedTimer>
+#include <algorithm>
+#include <ctime>
 
 namespace matwright {
 namespace {
@@ -85,17 +86,20 @@ TEST_P(Paint, WhatIsOverThePlannedEndLooksDifferent) {
   EXPECT_NE(picture(), within);
 }
 
-// Sixty steps in a large view. The bound is wide because unoptimised and instrumented builds run it too.
+// Sixty steps in a large view, in time of the processor, so that a busy machine does not matter; the best of several.
+// An optimised build takes under 16 ms; the bound is wide because unoptimised and instrumented builds run it too.
 TEST_P(Paint, SixtySteps) {
   test::Draw draw(2);
   open.document.load(test::randomClass(draw, open.document.knowledge().catalogue, 60));
   open.view->resize(1800, 700);
   picture();
-  QElapsedTimer timer;
-  timer.start();
-  for (int i = 0; i < 5; ++i)
-    picture();
-  EXPECT_LT(timer.elapsed() / 5, 250);
+  double best = 1e9;
+  for (int i = 0; i < 8; ++i) {
+    const std::clock_t before = std::clock();
+    open.view->viewport()->repaint();
+    best = std::min(best, 1000.0 * static_cast<double>(std::clock() - before) / CLOCKS_PER_SEC);
+  }
+  EXPECT_LT(best, 200);
 }
 
 INSTANTIATE_TEST_SUITE_P(Themes, Paint, testing::Values(false, true));

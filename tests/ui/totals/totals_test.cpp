@@ -37,10 +37,11 @@ Position position(const char* id, Elevation elevation) {
 
 std::shared_ptr<const Knowledge> twoMovements() {
   Knowledge made;
-  made.catalogue = Catalogue({movement("lying", "floor", Sides::together, 10), movement("sitting", "seat", Sides::each, 5)});
-  made.transitions = TransitionGraph({position("floor", Elevation::faceUp), position("seat", Elevation::sitting)},
-                                     {{{"floor"}, {"seat"}, Seconds(8), {}, "Sit up.", {}},
-                                      {{"seat"}, {"floor"}, Seconds(6), {}, "Lie down.", {}}});
+  made.catalogue =
+      Catalogue({movement("lying", "floor", Sides::together, 10), movement("sitting", "seat", Sides::each, 5)});
+  made.transitions = TransitionGraph(
+      {position("floor", Elevation::faceUp), position("seat", Elevation::sitting)},
+      {{{"floor"}, {"seat"}, Seconds(8), {}, "Sit up.", {}}, {{"seat"}, {"floor"}, Seconds(6), {}, "Lie down.", {}}});
   return std::make_shared<const Knowledge>(std::move(made));
 }
 
