@@ -43,8 +43,8 @@ Tree stepTree(const ClassPlan& plan, const TimedStep& timed) {
 
 Tree cautionTree(const Caution& caution, const Knowledge& knowledge, const LoadedClass& loaded,
                  const Evaluation& evaluation) {
-  constexpr const char* kinds[] = {"rule",           "unknown-movement", "unknown-option",
-                                   "unknown-condition", "unknown-person",   "no-way"};
+  constexpr const char* kinds[] = {"rule",  "unknown-movement", "unknown-option", "unknown-condition", "unknown-person",
+                                   "no-way"};
   const CautionWords words = wordsFor(caution, knowledge, loaded.plan, evaluation, loaded.roster);
   Tree tree = Tree::object();
   tree.set("kind", kinds[static_cast<std::size_t>(caution.kind)])

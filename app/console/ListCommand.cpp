@@ -40,9 +40,8 @@ Tree movementTree(const Movement& movement) {
       .set("start", movement.start.value)
       .set("end", movement.end.value)
       .set("sides", std::string(word(movement.sides)))
-      .set("dose", Tree::object()
-                       .set("amount", movement.dose.amount)
-                       .set("unit", std::string(word(movement.dose.unit))))
+      .set("dose",
+           Tree::object().set("amount", movement.dose.amount).set("unit", std::string(word(movement.dose.unit))))
       .set("work", workOf(movement.dose, movement.tempo, movement.sides, std::nullopt).whole.value())
       .set("effort", movement.effort.value())
       .set("features", words(movement.features))
@@ -110,10 +109,11 @@ int listCommand(const Arguments& arguments) {
     return kBadInput;
   const bool json = arguments.has("--json");
   if (what == "movements")
-    print(knowledge->catalogue.movements(), json, "matwright-movement-list", movementTree, [](const Movement& movement) {
-      return doseText(movement.dose, movement.sides, std::nullopt).toStdString() + ", " +
-             clock(workOf(movement.dose, movement.tempo, movement.sides, std::nullopt).whole).toStdString();
-    });
+    print(knowledge->catalogue.movements(), json, "matwright-movement-list", movementTree,
+          [](const Movement& movement) {
+            return doseText(movement.dose, movement.sides, std::nullopt).toStdString() + ", " +
+                   clock(workOf(movement.dose, movement.tempo, movement.sides, std::nullopt).whole).toStdString();
+          });
   else if (what == "positions")
     print(knowledge->transitions.positions(), json, "matwright-position-list", positionTree,
           [](const Position& position) { return text(position.elevation).toStdString(); });

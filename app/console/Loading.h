@@ -25,8 +25,8 @@ struct LoadedClass {
   Date day; // the class's date, or today
 };
 
-// `people`: person files. When there are any, they are who comes to the class; otherwise the people whom the class names
-// are looked for in <studio>/people. Complains and gives nothing when a file cannot be read.
+// `people`: person files. When there are any, they are who comes to the class; otherwise the people whom the class
+// names are looked for in <studio>/people. Complains and gives nothing when a file cannot be read.
 std::optional<LoadedClass> loadClass(const std::string& file, const std::vector<std::string>& people);
 
 } // namespace matwright

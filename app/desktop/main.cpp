@@ -61,7 +61,8 @@ int main(int argc, char** argv) {
     return complain(text(knowledge.error().front()));
 
   const QDir data(QStandardPaths::writableLocation(QStandardPaths::GenericDataLocation));
-  WindowPlaces places{QString::fromStdString((*folder / "demo").string()), data.filePath(QStringLiteral("Matwright/Demo studio")),
+  WindowPlaces places{QString::fromStdString((*folder / "demo").string()),
+                      data.filePath(QStringLiteral("Matwright/Demo studio")),
                       data.filePath(QStringLiteral("Matwright/recovery"))};
   Settings settings;
   MainWindow window(std::make_shared<const Knowledge>(std::move(*knowledge)), settings, std::move(places), today);

@@ -30,8 +30,7 @@ std::optional<Date> dateFromIso(std::string_view text) {
 
 std::string isoDate(Date date) {
   char text[32];
-  std::snprintf(text, sizeof text, "%04d-%02u-%02u", int{date.year()}, unsigned{date.month()},
-                unsigned{date.day()});
+  std::snprintf(text, sizeof text, "%04d-%02u-%02u", int{date.year()}, unsigned{date.month()}, unsigned{date.day()});
   return text;
 }
 

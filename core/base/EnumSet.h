@@ -44,9 +44,7 @@ public:
 
 private:
   explicit constexpr EnumSet(std::uint64_t bits) : bits_(bits) {}
-  static constexpr std::uint64_t bit(Enum value) {
-    return std::uint64_t{1} << static_cast<unsigned>(value);
-  }
+  static constexpr std::uint64_t bit(Enum value) { return std::uint64_t{1} << static_cast<unsigned>(value); }
 
   std::uint64_t bits_ = 0;
 };

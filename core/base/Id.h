@@ -19,7 +19,5 @@ template <class Tag> struct Id {
 } // namespace matwright
 
 template <class Tag> struct std::hash<matwright::Id<Tag>> {
-  std::size_t operator()(const matwright::Id<Tag>& id) const noexcept {
-    return std::hash<std::string>{}(id.value);
-  }
+  std::size_t operator()(const matwright::Id<Tag>& id) const noexcept { return std::hash<std::string>{}(id.value); }
 };

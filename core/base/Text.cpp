@@ -7,8 +7,8 @@ bool isSpace(char c) { return c == ' ' || c == '\t' || c == '\n' || c == '\r'; }
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
 bool isLower(char c) { return c >= 'a' && c <= 'z'; }
 bool isUpper(char c) { return c >= 'A' && c <= 'Z'; }
-// Letters beyond ASCII carry words; the signs of Latin-1 (lead byte C2) and the dashes, quotes and arrows from U+2000 to
-// U+2FFF (lead byte E2) do not.
+// Letters beyond ASCII carry words; the signs of Latin-1 (lead byte C2) and the dashes, quotes and arrows from U+2000
+// to U+2FFF (lead byte E2) do not.
 bool carriesWord(char c) {
   const auto lead = static_cast<unsigned char>(c);
   return isDigit(c) || isLower(c) || isUpper(c) || (lead >= 0xC3 && lead != 0xE2);

@@ -16,21 +16,34 @@ constexpr Side opposite(Side side) { return side == Side::left ? Side::right : S
 enum class Elevation { faceDown, faceUp, sideLying, sitting, handsAndKnees, kneeling, standing };
 
 enum class Region {
-  neck, shoulders, arms, wrists, upperBack, lowerBack, abdominals, waist, pelvicFloor, hips, frontThigh,
-  backThigh, innerThigh, lowerLeg, breathing
+  neck,
+  shoulders,
+  arms,
+  wrists,
+  upperBack,
+  lowerBack,
+  abdominals,
+  waist,
+  pelvicFloor,
+  hips,
+  frontThigh,
+  backThigh,
+  innerThigh,
+  lowerLeg,
+  breathing
 };
 
 enum class SpineAction { neutral, flexion, extension, sideBend, rotation };
 
 template <> struct Words<Side> { static constexpr auto list = wordList("left", "right"); };
 template <> struct Words<Elevation> {
-  static constexpr auto list = wordList("face-down", "face-up", "side-lying", "sitting", "hands-and-knees",
-                                        "kneeling", "standing");
+  static constexpr auto list =
+      wordList("face-down", "face-up", "side-lying", "sitting", "hands-and-knees", "kneeling", "standing");
 };
 template <> struct Words<Region> {
   static constexpr auto list =
-      wordList("neck", "shoulders", "arms", "wrists", "upper-back", "lower-back", "abdominals", "waist",
-               "pelvic-floor", "hips", "front-thigh", "back-thigh", "inner-thigh", "lower-leg", "breathing");
+      wordList("neck", "shoulders", "arms", "wrists", "upper-back", "lower-back", "abdominals", "waist", "pelvic-floor",
+               "hips", "front-thigh", "back-thigh", "inner-thigh", "lower-leg", "breathing");
 };
 template <> struct Words<SpineAction> {
   static constexpr auto list = wordList("neutral", "flexion", "extension", "side-bend", "rotation");

@@ -14,9 +14,26 @@ enum class View { side, front, top };
 
 // What may rest on the floor. Values with two limbs come in pairs.
 enum class Contact {
-  head, upperBack, back, front, seat, side,
-  handNear, handFar, forearmNear, forearmFar, kneeNear, kneeFar, shinNear, shinFar,
-  footNear, footFar, toesNear, toesFar, heelNear, heelFar
+  head,
+  upperBack,
+  back,
+  front,
+  seat,
+  side,
+  handNear,
+  handFar,
+  forearmNear,
+  forearmFar,
+  kneeNear,
+  kneeFar,
+  shinNear,
+  shinFar,
+  footNear,
+  footFar,
+  toesNear,
+  toesFar,
+  heelNear,
+  heelFar
 };
 enum class WallContact { back, feet, hands };
 
@@ -24,9 +41,9 @@ template <> struct Words<Limb> { static constexpr auto list = wordList("near", "
 template <> struct Words<View> { static constexpr auto list = wordList("side", "front", "top"); };
 template <> struct Words<Contact> {
   static constexpr auto list =
-      wordList("head", "upper-back", "back", "front", "seat", "side", "hands.near", "hands.far",
-               "forearms.near", "forearms.far", "knees.near", "knees.far", "shins.near", "shins.far",
-               "feet.near", "feet.far", "toes.near", "toes.far", "heels.near", "heels.far");
+      wordList("head", "upper-back", "back", "front", "seat", "side", "hands.near", "hands.far", "forearms.near",
+               "forearms.far", "knees.near", "knees.far", "shins.near", "shins.far", "feet.near", "feet.far",
+               "toes.near", "toes.far", "heels.near", "heels.far");
 };
 template <> struct Words<WallContact> { static constexpr auto list = wordList("back", "feet", "hands"); };
 

@@ -52,8 +52,8 @@ struct Card {
   std::string note;
   Seconds length, likelyFrom, likelyTo;
   int changes = 0;
-  std::vector<std::string> people; // initials, or names when the teacher says so
-  bool screened = false;           // false when nobody was chosen: the card says so
+  std::vector<std::string> people;   // initials, or names when the teacher says so
+  bool screened = false;             // false when nobody was chosen: the card says so
   std::vector<CardSection> sections; // without empty ones
   std::vector<CardCaution> wholeClass;
   std::vector<TerrainPoint> terrain;

@@ -23,7 +23,8 @@ Gathered& groupFor(std::vector<Gathered>& groups, const Caution& caution) {
   return at != groups.end() ? *at : groups.emplace_back(Gathered{caution.level, instead, false, {}, {}});
 }
 
-// A card has room for one word to each person: the strongest thing found. What concerns everybody, and strangers, stays.
+// A card has room for one word to each person: the strongest thing found. What concerns everybody, and strangers,
+// stays.
 std::vector<const Caution*> strongestOfEach(std::vector<const Caution*> cautions) {
   std::stable_sort(cautions.begin(), cautions.end(),
                    [](const Caution* a, const Caution* b) { return a->level > b->level; });

@@ -9,9 +9,7 @@
 namespace matwright {
 
 enum class DoseUnit { repetitions, breaths, seconds };
-template <> struct Words<DoseUnit> {
-  static constexpr auto list = wordList("repetitions", "breaths", "seconds");
-};
+template <> struct Words<DoseUnit> { static constexpr auto list = wordList("repetitions", "breaths", "seconds"); };
 
 // How sides share a dose. `alternating` changes sides every repetition and the dose counts all of them;
 // `each` does the whole dose on one side, then the whole dose on the other.

@@ -20,8 +20,8 @@ using OptionId = Id<OptionTag>;
 
 enum class Repertoire { fundamental, classical, sideLying, kneeling, standing, wall, stretch, breath };
 template <> struct Words<Repertoire> {
-  static constexpr auto list = wordList("fundamental", "classical", "side-lying", "kneeling", "standing", "wall",
-                                        "stretch", "breath");
+  static constexpr auto list =
+      wordList("fundamental", "classical", "side-lying", "kneeling", "standing", "wall", "stretch", "breath");
 };
 
 enum class OptionKind { easier, harder, adapted };
@@ -56,11 +56,11 @@ struct Movement {
   Sides sides{};
   Dose dose;
   Tempo tempo;
-  std::string setUp;  // spoken while people get ready
-  std::string action; // the short cue
-  std::vector<Region> regions;   // the main one first, never empty
+  std::string setUp;              // spoken while people get ready
+  std::string action;             // the short cue
+  std::vector<Region> regions;    // the main one first, never empty
   std::vector<SpineAction> spine; // the main one first, never empty
-  FeatureSet features; // without those of the start and end positions
+  FeatureSet features;            // without those of the start and end positions
   Effort effort;
   std::vector<MovementId> prerequisites;
   KeyPoses poses;

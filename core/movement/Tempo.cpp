@@ -16,9 +16,8 @@ bool isWellFormed(const Tempo& tempo) {
   const double count = tempo.secondsPerCount.value();
   return count >= Tempo::kFastestCount && count <= Tempo::kSlowestCount && !tempo.phases.empty() &&
          tempo.phases.size() <= Tempo::kMostPhases &&
-         std::all_of(tempo.phases.begin(), tempo.phases.end(), [](const Phase& phase) {
-           return phase.counts >= 1 && phase.counts <= Tempo::kMostCounts;
-         });
+         std::all_of(tempo.phases.begin(), tempo.phases.end(),
+                     [](const Phase& phase) { return phase.counts >= 1 && phase.counts <= Tempo::kMostCounts; });
 }
 
 } // namespace matwright

@@ -18,16 +18,12 @@ using SourceId = Id<SourceTag>;
 
 // How strong a caution is, weak to strong. No level, and no caution, means "safe".
 enum class Level { watch, adapt, askFirst, leaveOut };
-template <> struct Words<Level> {
-  static constexpr auto list = wordList("watch", "adapt", "ask-first", "leave-out");
-};
+template <> struct Words<Level> { static constexpr auto list = wordList("watch", "adapt", "ask-first", "leave-out"); };
 
 // What a rule looks at: what a step asks, what getting there asks, a running total over the class, a stretch in a
 // row without a break, or the class as a whole.
 enum class Scope { step, way, total, stretch, wholeClass };
-template <> struct Words<Scope> {
-  static constexpr auto list = wordList("step", "way", "total", "stretch", "class");
-};
+template <> struct Words<Scope> { static constexpr auto list = wordList("step", "way", "total", "stretch", "class"); };
 
 enum class Strength { guideline, consensus, evidence, practice };
 template <> struct Words<Strength> {

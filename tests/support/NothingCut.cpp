@@ -70,7 +70,9 @@ QStringList cutParts(const QWidget& widget) {
   // What is scrolled sideways is cut too.
   for (const QAbstractScrollArea* area : widget.findChildren<QAbstractScrollArea*>())
     if (area->isVisibleTo(&widget) && area->horizontalScrollBar()->maximum() > 0)
-      found << QStringLiteral("wider than its view: %1 by %2").arg(called(*area)).arg(area->horizontalScrollBar()->maximum());
+      found << QStringLiteral("wider than its view: %1 by %2")
+                   .arg(called(*area))
+                   .arg(area->horizontalScrollBar()->maximum());
   return found;
 }
 

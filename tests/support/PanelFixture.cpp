@@ -48,8 +48,8 @@ ClassPlan twentySteps() {
       {"Arrive", {"breathing-ribs", "pelvic-tilt", "rib-arms", "knee-folds"}},
       {"Warm", {"head-nod-curl", "shoulder-bridge", "four-point-cat", "four-point-opposite-reach", "swan-preparation"}},
       {"Main",
-       {"hundred", "roll-up", "single-leg-stretch", "criss-cross", "spine-stretch-forward", "saw", "side-kick-front-back",
-        "single-straight-leg-stretch"}},
+       {"hundred", "roll-up", "single-leg-stretch", "criss-cross", "spine-stretch-forward", "saw",
+        "side-kick-front-back", "single-straight-leg-stretch"}},
       {"Settle", {"mermaid", "wall-roll-down", "standing-breathing"}}};
   ClassPlan plan = emptyClass("Thursday mixed level");
   plan.sections.clear();

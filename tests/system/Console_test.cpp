@@ -68,7 +68,8 @@ TEST_F(Console, ChecksTheDemoClassForItsPeople) {
   for (const Json& count : tree["cautionCounts"])
     counted += count.get<std::size_t>();
   EXPECT_EQ(counted, tree["cautions"].size());
-  // The hundred is ten breaths of five counts in and five out at half a second: fifty seconds. Common practice, no source.
+  // The hundred is ten breaths of five counts in and five out at half a second: fifty seconds. Common practice, no
+  // source.
   for (const Json& step : tree["steps"])
     if (step["movement"] == "hundred") {
       EXPECT_EQ(step["work"], 50.0);
@@ -79,7 +80,8 @@ TEST_F(Console, PeopleOnTheCommandLineStandInForThoseOfTheClass) {
   const Answer nobody = run({"check", thursday, "--people", demo + "/people/marlo.json", "--json"});
   ASSERT_EQ(nobody.code, 0) << nobody.err;
   EXPECT_EQ(Json::parse(nobody.out)["people"], Json::array({"marlo"}));
-  const Answer twice = run({"check", thursday, "--people", demo + "/people/rosa.json", "--people", demo + "/people/imre.json", "--json"});
+  const Answer twice = run(
+      {"check", thursday, "--people", demo + "/people/rosa.json", "--people", demo + "/people/imre.json", "--json"});
   EXPECT_EQ(Json::parse(twice.out)["people"].size(), 2U);
 }
 
@@ -151,7 +153,8 @@ TEST_F(Console, ExportsATableAndAPage) {
 
 TEST_F(Console, ListsWhatThereIs) {
   // The promise of the catalogue: at least 70 movements, 18 positions, the conditions of spine and pregnancy.
-  const std::array<std::pair<const char*, std::size_t>, 3> lists{{{"movements", 70}, {"positions", 18}, {"conditions", 15}}};
+  const std::array<std::pair<const char*, std::size_t>, 3> lists{
+      {{"movements", 70}, {"positions", 18}, {"conditions", 15}}};
   for (const auto& [what, least] : lists) {
     const Answer answer = run({"list", what, "--json"});
     ASSERT_EQ(answer.code, 0) << answer.err;
@@ -174,8 +177,12 @@ TEST_F(Console, EveryFileOfTheDemoStudioIsValid) {
 }
 
 TEST_F(Console, WordsThatDoNotFitAreSaid) {
-  for (const std::vector<std::string>& words :
-       {std::vector<std::string>{}, {"fly"}, {"check"}, {"check", thursday, "--fast"}, {"check", thursday, "--people"}, {"validate"}}) {
+  for (const std::vector<std::string>& words : {std::vector<std::string>{},
+                                                {"fly"},
+                                                {"check"},
+                                                {"check", thursday, "--fast"},
+                                                {"check", thursday, "--people"},
+                                                {"validate"}}) {
     const Answer answer = run(words);
     EXPECT_EQ(answer.code, 2);
     EXPECT_FALSE(answer.err.empty());

@@ -84,8 +84,9 @@ public:
     qreal text = top;
     // The name is bold and its option is not, unless both do not fit one line: then the option stands below.
     const qreal nameWidth = type_.widthOf(type_.name, words.name);
-    const bool oneLine = !words.option.isEmpty() &&
-                         nameWidth + type_.widthOf(type_.option, QStringLiteral("  ") + words.option) <= grid_.textWidth;
+    const bool oneLine =
+        !words.option.isEmpty() &&
+        nameWidth + type_.widthOf(type_.option, QStringLiteral("  ") + words.option) <= grid_.textWidth;
     const qreal textLeft = left + grid_.textLeft;
     text += put(page, type_.name, words.name, {textLeft, text}, grid_.textWidth);
     if (oneLine) {
@@ -125,11 +126,12 @@ public:
     const qreal size = type_.lineOf(type_.small) * 0.92;
     if (page)
       page->marks.push_back({QRectF(at, QSizeF(size, size)), line.level});
-    return std::max(size, put(page, type_.small, line.text, at + QPointF(size + 4 * type_.unit, 0),
-                              width - size - 4 * type_.unit));
+    return std::max(
+        size, put(page, type_.small, line.text, at + QPointF(size + 4 * type_.unit, 0), width - size - 4 * type_.unit));
   }
 
-  qreal put(PlacedPage* page, const QFont& font, const QString& text, QPointF at, qreal width, bool soft = false) const {
+  qreal put(PlacedPage* page, const QFont& font, const QString& text, QPointF at, qreal width,
+            bool soft = false) const {
     if (text.isEmpty())
       return 0;
     const QStringList lines = type_.ruler.wrapped(font, text, width);
@@ -200,7 +202,8 @@ public:
     // Most trials of a long class fail on this, before a word is measured.
     if (static_cast<qreal>(rowCount_) * (placer.leastHeight() + 5 * type.unit) > everything)
       return false;
-    const Flow flow{words, type, placer, heightsOf(words, placer), columnWidth, columnWidth + gutter, columns, trial.columns};
+    const Flow flow{words,   type,         placer, heightsOf(words, placer), columnWidth, columnWidth + gutter,
+                    columns, trial.columns};
     const qreal total = lengthOf(flow);
     if (total > everything)
       return false;
@@ -377,8 +380,7 @@ CardLayout layOut(const Card& card, QSizeF paperMillimetres, int pages) {
     for (int columns = 1; columns <= 3; ++columns)
       for (qreal points = kLargestPoints; points >= kSmallestPoints; points -= 0.5)
         trials.push_back({points, columns, density});
-  std::stable_sort(trials.begin(), trials.end(),
-                   [&](const Trial& a, const Trial& b) { return worth(a) > worth(b); });
+  std::stable_sort(trials.begin(), trials.end(), [&](const Trial& a, const Trial& b) { return worth(a) > worth(b); });
   CardLayout layout;
   for (const Trial& trial : trials)
     if (builder.build(trial, layout))

@@ -14,7 +14,7 @@
 namespace matwright {
 
 inline constexpr qreal kUnitsPerPoint = 10.0;
-inline constexpr qreal kSmallestPoints = 7.0;  // below it a card is no longer legible at arm's length
+inline constexpr qreal kSmallestPoints = 7.0; // below it a card is no longer legible at arm's length
 inline constexpr qreal kLargestPoints = 12.5;
 
 struct PlacedText {

@@ -84,7 +84,8 @@ void paintCard(QPainter& painter, const QRectF& target, const Card& card, const 
   for (const PlacedText& text : placed.texts) {
     painter.setFont(text.font);
     painter.setPen(text.soft ? theme.inkSoft : theme.ink);
-    painter.drawText(text.box, (text.toRight ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop | Qt::TextDontClip, text.text);
+    painter.drawText(text.box, (text.toRight ? Qt::AlignRight : Qt::AlignLeft) | Qt::AlignTop | Qt::TextDontClip,
+                     text.text);
   }
   if (!placed.terrain.isEmpty())
     paintTerrain(painter, placed.terrain, card);

@@ -57,8 +57,9 @@ RowWords rowOf(const CardRow& row, Density density) {
   words.dose = doseText(row.dose, row.sides, row.onlySide);
   words.note = QString::fromStdString(row.note).simplified();
   if (density != Density::namesAndDoses)
-    words.cue = joined({row.wayTo.empty() ? QString() : tr("\u2192 %1").arg(QString::fromStdString(row.wayTo).toLower()),
-                        QString::fromStdString(row.action)});
+    words.cue =
+        joined({row.wayTo.empty() ? QString() : tr("\u2192 %1").arg(QString::fromStdString(row.wayTo).toLower()),
+                QString::fromStdString(row.action)});
   if (density == Density::full)
     words.breath = breathText(row.tempo).replace(QRegularExpression(QStringLiteral(" (?=\\d)")), QString(QChar::Nbsp));
   if (density == Density::namesAndDoses)
@@ -78,10 +79,11 @@ CardWords wordsOf(const Card& card, Density density) {
     words.title = tr("Untitled class");
   const int from = static_cast<int>(std::lround(card.likelyFrom.minutes()));
   const int to = static_cast<int>(std::lround(card.likelyTo.minutes()));
-  words.subtitle = joined({card.date ? dateText(*card.date) : QString(),
-                           from == to ? wholeMinutes(card.length)
-                                      : tr("%1, likely %2 to %3").arg(wholeMinutes(card.length)).arg(from).arg(to),
-                           card.changes == 1 ? tr("1 change of position") : tr("%1 changes of position").arg(card.changes)});
+  words.subtitle =
+      joined({card.date ? dateText(*card.date) : QString(),
+              from == to ? wholeMinutes(card.length)
+                         : tr("%1, likely %2 to %3").arg(wholeMinutes(card.length)).arg(from).arg(to),
+              card.changes == 1 ? tr("1 change of position") : tr("%1 changes of position").arg(card.changes)});
   QStringList people;
   for (const std::string& person : card.people)
     people << QString::fromStdString(person);
@@ -103,7 +105,8 @@ CardWords wordsOf(const Card& card, Density density) {
   }
   if (!card.screened)
     words.notices << tr("Not screened for anybody: nobody was chosen for this class.");
-  words.notices << tr("Stop and ask: %1.").arg(stopSigns().join(QStringLiteral(", "))) + QLatin1Char(' ') + standingNotice();
+  words.notices << tr("Stop and ask: %1.").arg(stopSigns().join(QStringLiteral(", "))) + QLatin1Char(' ') +
+                       standingNotice();
   return words;
 }
 

@@ -15,8 +15,8 @@ public:
   qreal width(const QFont& font, const QString& text) const;
   qreal lineHeight(const QFont& font) const;
 
-  // Lines no wider than `width`: broken between words, and within one only when it alone is wider. No lines for an empty
-  // text.
+  // Lines no wider than `width`: broken between words, and within one only when it alone is wider. No lines for an
+  // empty text.
   QStringList wrapped(const QFont& font, const QString& text, qreal width) const;
 
 private:

@@ -21,6 +21,7 @@ MovementList::MovementList(QWidget* parent) : QListView(parent) {
   setEditTriggers(NoEditTriggers);
   setDragEnabled(true);
   setDragDropMode(DragOnly);
+  setDropIndicatorShown(false);
   setMouseTracking(true);
   connect(this, &QListView::doubleClicked, this, &MovementList::insertWanted);
 }

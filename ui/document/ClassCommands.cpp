@@ -71,9 +71,9 @@ void ClassCommands::copySelected() const {
   QStringList lines;
   for (const Step& step : steps) {
     const Movement* movement = document_.knowledge().catalogue.find(step.movement);
-    lines << QStringLiteral("%1 \u2013 %2").arg(
-        movementName(document_.knowledge(), step.movement),
-        doseText(step.dose, movement ? movement->sides : Sides::together, step.onlySide));
+    lines << QStringLiteral("%1 \u2013 %2")
+                 .arg(movementName(document_.knowledge(), step.movement),
+                      doseText(step.dose, movement ? movement->sides : Sides::together, step.onlySide));
   }
   data->setText(lines.join(QLatin1Char('\n')));
   QGuiApplication::clipboard()->setMimeData(data);

@@ -37,7 +37,7 @@ public:
   void cutSelected();
   void paste(); // at the selection's gap
   bool canPaste() const;
-  void nudgeSelected(int by);      // one place earlier (-1) or later (+1), across sections
+  void nudgeSelected(int by); // one place earlier (-1) or later (+1), across sections
   void changeDoseOfSelected(int by);
 
   // Puts one section after the current step's section, and splits at the gap.

@@ -25,7 +25,9 @@ StepSelection::StepSelection(PlanDocument& document, QObject* parent) : QObject(
   connect(&document, &PlanDocument::changed, this, &StepSelection::keepWhatExists);
 }
 
-bool StepSelection::contains(StepId step) const { return std::find(steps_.begin(), steps_.end(), step) != steps_.end(); }
+bool StepSelection::contains(StepId step) const {
+  return std::find(steps_.begin(), steps_.end(), step) != steps_.end();
+}
 
 Place StepSelection::gap() const {
   const ClassPlan& plan = document_.plan();

@@ -16,7 +16,8 @@ public:
   std::optional<StepId> current() const { return current_; }
   bool contains(StepId step) const;
 
-  // After the current step, or a gap chosen on its own; at the end of the last section that has steps when neither is set.
+  // After the current step, or a gap chosen on its own; at the end of the last section that has steps when neither is
+  // set.
   Place gap() const;
   bool hasOwnGap() const { return gap_.has_value(); }
 

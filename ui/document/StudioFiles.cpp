@@ -9,7 +9,9 @@
 namespace matwright {
 namespace {
 
-std::filesystem::path nativePath(const QString& file) { return std::filesystem::path(QFile::encodeName(file).toStdString()); }
+std::filesystem::path nativePath(const QString& file) {
+  return std::filesystem::path(QFile::encodeName(file).toStdString());
+}
 
 QString studioOf(const QString& classFile) {
   QDir folder = QFileInfo(classFile).absoluteDir();
@@ -233,7 +235,8 @@ void StudioFiles::autosaveNow() {
   for (const QString& stale : people.entryList({QStringLiteral("*.json")}, QDir::Files))
     people.remove(stale);
   for (const Person& person : people_.people())
-    done = put(QStringLiteral("people/%1.json").arg(QString::fromStdString(person.id.value)), personText(person)) && done;
+    done =
+        put(QStringLiteral("people/%1.json").arg(QString::fromStdString(person.id.value)), personText(person)) && done;
   if (!done)
     Q_EMIT autosaveFailed(tr("Unsaved work could not be kept in %1.").arg(recoveryFolder_));
 }

@@ -21,9 +21,9 @@ struct Recovery {
   QDateTime when;
 };
 
-// Opens, saves, watches and autosaves. A class lies in <studio>/classes, its people in <studio>/people; a class that lies
-// elsewhere has its people in a folder `people` beside it. Nothing is overwritten that changed on disk since it was
-// read, unless asked for.
+// Opens, saves, watches and autosaves. A class lies in <studio>/classes, its people in <studio>/people; a class that
+// lies elsewhere has its people in a folder `people` beside it. Nothing is overwritten that changed on disk since it
+// was read, unless asked for.
 class StudioFiles : public QObject {
   Q_OBJECT
 

@@ -141,8 +141,8 @@ void CardPreview::refresh() {
 
 bool CardPreview::savePdf(const QString& file) {
   const QByteArray bytes = cardPdf(card(), paper(), pages());
-  const auto written = writeFile(QFile::encodeName(file).toStdString(),
-                                 {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+  const auto written =
+      writeFile(QFile::encodeName(file).toStdString(), {bytes.constData(), static_cast<std::size_t>(bytes.size())});
   if (!written) {
     note_->setText(text(written.error()));
     note_->show();

@@ -153,7 +153,8 @@ CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const 
   else
     whole << words.what + QLatin1Char('.');
   if (caution.assumed)
-    whole << tr("Something about this condition has not been filled in; it was taken as holding, to be on the careful side.");
+    whole << tr(
+        "Something about this condition has not been filled in; it was taken as holding, to be on the careful side.");
   if (caution.cleared)
     whole << tr("A clearance on file lowers \"ask first\" to \"watch\".");
   whole << standingNotice();
@@ -168,7 +169,8 @@ QString remarkText(const Remark& remark, const Knowledge& knowledge, const Class
   case RemarkKind::beforePrerequisite:
     return tr("%1 comes before %2, which prepares it").arg(name, movementName(knowledge, remark.other));
   case RemarkKind::sidesUneven:
-    return tr("%1: left %2, right %3").arg(movementName(knowledge, remark.other), clock(remark.first), clock(remark.second));
+    return tr("%1: left %2, right %3")
+        .arg(movementName(knowledge, remark.other), clock(remark.first), clock(remark.second));
   case RemarkKind::overTarget:
     return tr("The class runs %1 over its %2").arg(clock(remark.first - remark.second), wholeMinutes(remark.second));
   case RemarkKind::underTarget:
@@ -177,14 +179,16 @@ QString remarkText(const Remark& remark, const Knowledge& knowledge, const Class
     return tr("Forward bend %1 against arch %2").arg(clock(remark.first), clock(remark.second));
   case RemarkKind::emptySection:
     return tr("The section %1 is empty")
-        .arg(remark.section < plan.sections.size() ? QString::fromStdString(plan.sections[remark.section].name) : QString());
+        .arg(remark.section < plan.sections.size() ? QString::fromStdString(plan.sections[remark.section].name)
+                                                   : QString());
   }
   return {};
 }
 
 QString standingNotice() {
-  return tr("General guidance, not medical advice. A written instruction from the person's clinician comes first. No mark "
-            "does not mean safe.");
+  return tr(
+      "General guidance, not medical advice. A written instruction from the person's clinician comes first. No mark "
+      "does not mean safe.");
 }
 
 QString noCautionText(bool anybodyChosen) {

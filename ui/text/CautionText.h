@@ -14,8 +14,8 @@ struct CautionWords {
   QString headline; // "Rosa: The hundred - adapt" without markup
   QString what;     // what was found: features, or the sum reached
   QString instead;  // what to do; may be empty
-  QString whole;    // the whole reason: condition, feature, rule, sources, strength, how far verified, what is disputed,
-                    // what was assumed, clearance; paragraphs separated by newlines
+  QString whole; // the whole reason: condition, feature, rule, sources, strength, how far verified, what is disputed,
+                 // what was assumed, clearance; paragraphs separated by newlines
 };
 
 CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const ClassPlan& plan,

@@ -38,7 +38,8 @@ constexpr FeatureWords kFeatures[] = {
     {QT_TRANSLATE_NOOP("VocabularyText", "arch with twist"),
      QT_TRANSLATE_NOOP("VocabularyText", "The trunk arches and turns at the same time.")},
     {QT_TRANSLATE_NOOP("VocabularyText", "side bend"),
-     QT_TRANSLATE_NOOP("VocabularyText", "The trunk bends sideways beyond mid range, or is lifted while lying on the side.")},
+     QT_TRANSLATE_NOOP("VocabularyText",
+                       "The trunk bends sideways beyond mid range, or is lifted while lying on the side.")},
     {QT_TRANSLATE_NOOP("VocabularyText", "fast spine"),
      QT_TRANSLATE_NOOP("VocabularyText", "The spine moves rapidly, bounces or is carried by momentum.")},
     {QT_TRANSLATE_NOOP("VocabularyText", "rolling on the spine"),
@@ -118,11 +119,11 @@ QString number(double value) {
 QString text(Side side) { return side == Side::left ? tr("left") : tr("right"); }
 
 QString text(Elevation elevation) {
-  return listed(elevation, {QT_TRANSLATE_NOOP("VocabularyText", "Face down"), QT_TRANSLATE_NOOP("VocabularyText", "Face up"),
-                            QT_TRANSLATE_NOOP("VocabularyText", "Side lying"), QT_TRANSLATE_NOOP("VocabularyText", "Sitting"),
-                            QT_TRANSLATE_NOOP("VocabularyText", "Hands and knees"),
-                            QT_TRANSLATE_NOOP("VocabularyText", "Kneeling"),
-                            QT_TRANSLATE_NOOP("VocabularyText", "Standing")});
+  return listed(elevation,
+                {QT_TRANSLATE_NOOP("VocabularyText", "Face down"), QT_TRANSLATE_NOOP("VocabularyText", "Face up"),
+                 QT_TRANSLATE_NOOP("VocabularyText", "Side lying"), QT_TRANSLATE_NOOP("VocabularyText", "Sitting"),
+                 QT_TRANSLATE_NOOP("VocabularyText", "Hands and knees"),
+                 QT_TRANSLATE_NOOP("VocabularyText", "Kneeling"), QT_TRANSLATE_NOOP("VocabularyText", "Standing")});
 }
 
 QString text(Region region) {
@@ -139,10 +140,10 @@ QString text(Region region) {
 }
 
 QString text(SpineAction action) {
-  return listed(action, {QT_TRANSLATE_NOOP("VocabularyText", "neutral spine"),
-                         QT_TRANSLATE_NOOP("VocabularyText", "forward bend"), QT_TRANSLATE_NOOP("VocabularyText", "arch"),
-                         QT_TRANSLATE_NOOP("VocabularyText", "side bend"),
-                         QT_TRANSLATE_NOOP("VocabularyText", "rotation")});
+  return listed(action,
+                {QT_TRANSLATE_NOOP("VocabularyText", "neutral spine"),
+                 QT_TRANSLATE_NOOP("VocabularyText", "forward bend"), QT_TRANSLATE_NOOP("VocabularyText", "arch"),
+                 QT_TRANSLATE_NOOP("VocabularyText", "side bend"), QT_TRANSLATE_NOOP("VocabularyText", "rotation")});
 }
 
 QString shortText(SpineAction action) {
@@ -152,16 +153,16 @@ QString shortText(SpineAction action) {
 }
 
 QString text(Breath breath) {
-  return listed(breath, {QT_TRANSLATE_NOOP("VocabularyText", "breathe in"),
-                         QT_TRANSLATE_NOOP("VocabularyText", "breathe out"),
-                         QT_TRANSLATE_NOOP("VocabularyText", "breathe freely"),
-                         QT_TRANSLATE_NOOP("VocabularyText", "hold the breath")});
+  return listed(breath,
+                {QT_TRANSLATE_NOOP("VocabularyText", "breathe in"), QT_TRANSLATE_NOOP("VocabularyText", "breathe out"),
+                 QT_TRANSLATE_NOOP("VocabularyText", "breathe freely"),
+                 QT_TRANSLATE_NOOP("VocabularyText", "hold the breath")});
 }
 
 QString text(Level level) {
-  return listed(level, {QT_TRANSLATE_NOOP("VocabularyText", "watch"), QT_TRANSLATE_NOOP("VocabularyText", "adapt"),
-                        QT_TRANSLATE_NOOP("VocabularyText", "ask first"),
-                        QT_TRANSLATE_NOOP("VocabularyText", "leave out")});
+  return listed(level,
+                {QT_TRANSLATE_NOOP("VocabularyText", "watch"), QT_TRANSLATE_NOOP("VocabularyText", "adapt"),
+                 QT_TRANSLATE_NOOP("VocabularyText", "ask first"), QT_TRANSLATE_NOOP("VocabularyText", "leave out")});
 }
 
 QString text(Strength strength) {
@@ -172,11 +173,11 @@ QString text(Strength strength) {
 }
 
 QString text(Verification verification) {
-  return listed(verification,
-                {QT_TRANSLATE_NOOP("VocabularyText", "the fact was seen in the source, its abstract or an official page"),
-                 QT_TRANSLATE_NOOP("VocabularyText", "the fact was seen on a secondary page only"),
-                 QT_TRANSLATE_NOOP("VocabularyText", "the citation was seen, the detail is from memory"),
-                 QT_TRANSLATE_NOOP("VocabularyText", "from memory, not yet checked against the source")});
+  return listed(verification, {QT_TRANSLATE_NOOP("VocabularyText",
+                                                 "the fact was seen in the source, its abstract or an official page"),
+                               QT_TRANSLATE_NOOP("VocabularyText", "the fact was seen on a secondary page only"),
+                               QT_TRANSLATE_NOOP("VocabularyText", "the citation was seen, the detail is from memory"),
+                               QT_TRANSLATE_NOOP("VocabularyText", "from memory, not yet checked against the source")});
 }
 
 QString text(OptionKind kind) {
@@ -193,9 +194,9 @@ QString text(Repertoire repertoire) {
 }
 
 QString text(Sides sides) {
-  return listed(sides, {QT_TRANSLATE_NOOP("VocabularyText", "both together"),
-                        QT_TRANSLATE_NOOP("VocabularyText", "alternating"),
-                        QT_TRANSLATE_NOOP("VocabularyText", "each side")});
+  return listed(sides,
+                {QT_TRANSLATE_NOOP("VocabularyText", "both together"),
+                 QT_TRANSLATE_NOOP("VocabularyText", "alternating"), QT_TRANSLATE_NOOP("VocabularyText", "each side")});
 }
 
 QString text(Feature feature) { return tr(kFeatures[static_cast<std::size_t>(feature)].name); }
@@ -247,9 +248,9 @@ QString tempoText(const Tempo& tempo) {
 }
 
 QString dateText(Date date) {
-  return QLocale().toString(QDate(int{date.year()}, static_cast<int>(unsigned{date.month()}),
-                                  static_cast<int>(unsigned{date.day()})),
-                            QLocale().dateFormat(QLocale::LongFormat));
+  return QLocale().toString(
+      QDate(int{date.year()}, static_cast<int>(unsigned{date.month()}), static_cast<int>(unsigned{date.day()})),
+      QLocale().dateFormat(QLocale::LongFormat));
 }
 
 QString movementName(const Knowledge& knowledge, const MovementId& id) {

@@ -125,8 +125,9 @@ void paintLevelMark(QPainter& painter, const QRectF& square, Level level, const 
     break;
   case Level::adapt: {
     const QPointF shift(0, reach * 0.16);
-    painter.drawPolygon(QPolygonF({centre + shift + QPointF(0, -reach), centre + shift + QPointF(reach * 0.95, reach * 0.7),
-                                   centre + shift + QPointF(-reach * 0.95, reach * 0.7)}));
+    painter.drawPolygon(
+        QPolygonF({centre + shift + QPointF(0, -reach), centre + shift + QPointF(reach * 0.95, reach * 0.7),
+                   centre + shift + QPointF(-reach * 0.95, reach * 0.7)}));
     break;
   }
   case Level::askFirst: {
@@ -147,8 +148,8 @@ void paintLevelMark(QPainter& painter, const QRectF& square, Level level, const 
   }
   case Level::leaveOut: {
     painter.setBrush(colour);
-    painter.drawRoundedRect(QRectF(centre.x() - reach * 0.9, centre.y() - reach * 0.9, reach * 1.8, reach * 1.8), stroke,
-                            stroke);
+    painter.drawRoundedRect(QRectF(centre.x() - reach * 0.9, centre.y() - reach * 0.9, reach * 1.8, reach * 1.8),
+                            stroke, stroke);
     painter.setPen(QPen(inside, stroke * 1.15, Qt::SolidLine, Qt::RoundCap));
     const qreal arm = reach * 0.42;
     painter.drawLine(centre + QPointF(-arm, -arm), centre + QPointF(arm, arm));

@@ -24,7 +24,7 @@ struct Theme {
   QColor accentSoft; // ground of what is selected
   QColor onAccent;   // text on accent
   QColor bodyNear, bodyFar, bodyAccent, floor;
-  QColor ghost; // outline of what would be
+  QColor ghost;                   // outline of what would be
   std::array<QColor, 4> sections; // grounds of the sections, in turn
   std::array<QColor, kWordCount<Level>> levels;
   std::array<QColor, kWordCount<SpineAction>> spine; // with ink as their text

@@ -65,10 +65,10 @@ QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; } QScrollBar::
 QStatusBar { color: @inkSoft; } QStatusBar::item { border: 0; }
 QGroupBox { border: 0; margin-top: 18px; font-weight: 600; } QGroupBox::title { subcontrol-origin: margin; left: 0; }
 )");
-  const std::pair<const char*, QColor> names[] = {
-      {"@onAccent", theme.onAccent}, {"@accentSoft", theme.accentSoft}, {"@accent", theme.accent},
-      {"@inkSoft", theme.inkSoft},   {"@ink", theme.ink},               {"@panel", theme.panel},
-      {"@ground", theme.ground},     {"@line", theme.line}};
+  const std::pair<const char*, QColor> names[] = {{"@onAccent", theme.onAccent}, {"@accentSoft", theme.accentSoft},
+                                                  {"@accent", theme.accent},     {"@inkSoft", theme.inkSoft},
+                                                  {"@ink", theme.ink},           {"@panel", theme.panel},
+                                                  {"@ground", theme.ground},     {"@line", theme.line}};
   for (const auto& [name, colour] : names)
     sheet.replace(QLatin1String(name), colour.name());
   return sheet;

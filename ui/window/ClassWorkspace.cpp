@@ -13,11 +13,13 @@
 
 namespace matwright {
 
-ClassWorkspace::ClassWorkspace(PlanDocument& document, StepSelection& selection, ClassCommands& commands, QWidget* parent)
+ClassWorkspace::ClassWorkspace(PlanDocument& document, StepSelection& selection, ClassCommands& commands,
+                               QWidget* parent)
     : QWidget(parent), catalogue_(new CataloguePanel(document, selection, commands)), totals_(new TotalsLine(document)),
-      terrain_(new TerrainView(document, selection, commands)), outline_(new OutlineView(document, selection, commands)),
-      cautions_(new CautionList(document, selection)), inspector_(new InspectorPanel(document, selection, commands)),
-      across_(new QSplitter(Qt::Horizontal)), down_(new QSplitter(Qt::Vertical)), below_(new QSplitter(Qt::Horizontal)) {
+      terrain_(new TerrainView(document, selection, commands)),
+      outline_(new OutlineView(document, selection, commands)), cautions_(new CautionList(document, selection)),
+      inspector_(new InspectorPanel(document, selection, commands)), across_(new QSplitter(Qt::Horizontal)),
+      down_(new QSplitter(Qt::Vertical)), below_(new QSplitter(Qt::Horizontal)) {
   below_->addWidget(outline_);
   below_->addWidget(cautions_);
   below_->setStretchFactor(0, 3);

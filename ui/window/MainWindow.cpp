@@ -68,7 +68,8 @@ void MainWindow::buildHeader() {
   workspaceActions_ = new QActionGroup(this);
   auto* switches = new QHBoxLayout;
   switches->setSpacing(4);
-  const std::pair<QString, Workspace> entries[] = {{tr("Class"), Workspace::classes}, {tr("People"), Workspace::people}};
+  const std::pair<QString, Workspace> entries[] = {{tr("Class"), Workspace::classes},
+                                                   {tr("People"), Workspace::people}};
   for (const auto& [name, workspace] : entries) {
     auto* action = new QAction(name, workspaceActions_);
     action->setCheckable(true);

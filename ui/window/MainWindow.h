@@ -39,8 +39,8 @@ public:
              std::function<Date()> today, QWidget* parent = nullptr);
   ~MainWindow() override;
 
-  // What is shown first: `file` when given, else the class that was open last, else the demo studio. Unsaved work of a run
-  // that did not end well is offered first.
+  // What is shown first: `file` when given, else the class that was open last, else the demo studio. Unsaved work of a
+  // run that did not end well is offered first.
   void start(const QString& file);
 
   PlanDocument& document() { return document_; }

@@ -1,9 +1,8 @@
-#include "ui/window/MainWindow.h"
-
 #include "ui/card/CardText.h"
 #include "ui/print/CardPreview.h"
 #include "ui/text/ErrorText.h"
 #include "ui/window/ClassWorkspace.h"
+#include "ui/window/MainWindow.h"
 
 #include <QDir>
 #include <QFile>
@@ -65,8 +64,8 @@ void MainWindow::report(const Error& error) {
 void MainWindow::whenSettled(std::function<void()> then) {
   if (!files_.isModified())
     return then();
-  QMessageBox* box = ask(tr("Unsaved changes"), tr("Save the changes to \u201c%1\u201d?")
-                                                    .arg(QString::fromStdString(document_.plan().name)));
+  QMessageBox* box = ask(tr("Unsaved changes"),
+                         tr("Save the changes to \u201c%1\u201d?").arg(QString::fromStdString(document_.plan().name)));
   box->setStandardButtons(QMessageBox::Save | QMessageBox::Discard | QMessageBox::Cancel);
   box->setDefaultButton(QMessageBox::Save);
   connect(box, &QMessageBox::buttonClicked, this, [this, box, then](QAbstractButton* button) {
@@ -88,8 +87,8 @@ void MainWindow::newClass() {
 
 void MainWindow::openClass() {
   whenSettled([this] {
-    auto* dialog = new QFileDialog(this, tr("Open a class"), classesFolder(files_.studioFolder()),
-                                   tr("Classes (*.json)"));
+    auto* dialog =
+        new QFileDialog(this, tr("Open a class"), classesFolder(files_.studioFolder()), tr("Classes (*.json)"));
     dialog->setAttribute(Qt::WA_DeleteOnClose);
     dialog->setFileMode(QFileDialog::ExistingFile);
     connect(dialog, &QFileDialog::fileSelected, this, &MainWindow::open);
@@ -105,8 +104,9 @@ void MainWindow::open(const QString& file) {
     QStringList lines;
     for (const Error& error : errors)
       lines << text(error);
-    QMessageBox* box = ask(tr("Some people could not be read"),
-                           tr("These files were left as they are; nobody in them is screened."), lines.join(QLatin1Char('\n')));
+    QMessageBox* box =
+        ask(tr("Some people could not be read"), tr("These files were left as they are; nobody in them is screened."),
+            lines.join(QLatin1Char('\n')));
     box->setIcon(QMessageBox::Warning);
     box->open();
   }
@@ -115,7 +115,8 @@ void MainWindow::open(const QString& file) {
 void MainWindow::openDemo() {
   if (!copyFolder(places_.demoStudio, places_.ownStudio))
     return report({ErrorCode::cannotWrite, places_.ownStudio.toStdString(), {}, {}, {}});
-  const QStringList classes = QDir(classesFolder(places_.ownStudio)).entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
+  const QStringList classes =
+      QDir(classesFolder(places_.ownStudio)).entryList({QStringLiteral("*.json")}, QDir::Files, QDir::Name);
   if (!classes.isEmpty())
     open(QDir(classesFolder(places_.ownStudio)).filePath(classes.first()));
 }
@@ -173,7 +174,8 @@ void MainWindow::saveAs(std::function<void()> then) {
 void MainWindow::exportTable(bool csv) {
   const Card card = cardOf(*knowledge_, document_.plan(), document_.evaluation(), document_.roster(),
                            settings_.namesOnCard() ? NameStyle::names : NameStyle::initials);
-  auto* dialog = new QFileDialog(this, tr("Export"), files_.studioFolder(), csv ? tr("Table (*.csv)") : tr("Page (*.md)"));
+  auto* dialog =
+      new QFileDialog(this, tr("Export"), files_.studioFolder(), csv ? tr("Table (*.csv)") : tr("Page (*.md)"));
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   dialog->setAcceptMode(QFileDialog::AcceptSave);
   dialog->setDefaultSuffix(csv ? QStringLiteral("csv") : QStringLiteral("md"));
@@ -210,10 +212,10 @@ void MainWindow::fillRecent() {
 void MainWindow::onChangedOnDisk() {
   if (diskQuestion_)
     return;
-  QMessageBox* box = ask(tr("Changed on disk"),
-                         tr("\u201c%1\u201d was changed by somebody else.").arg(QFileInfo(files_.classFile()).fileName()),
-                         files_.isModified() ? tr("Reading it again loses the changes that are not saved here.")
-                                             : tr("Read it again?"));
+  QMessageBox* box = ask(
+      tr("Changed on disk"),
+      tr("\u201c%1\u201d was changed by somebody else.").arg(QFileInfo(files_.classFile()).fileName()),
+      files_.isModified() ? tr("Reading it again loses the changes that are not saved here.") : tr("Read it again?"));
   QPushButton* reload = box->addButton(tr("Read Again"), QMessageBox::AcceptRole);
   box->addButton(tr("Keep This One"), QMessageBox::RejectRole);
   diskQuestion_ = box;

@@ -1,5 +1,3 @@
-#include "ui/window/MainWindow.h"
-
 #include "ui/catalogue/CataloguePanel.h"
 #include "ui/outline/OutlineView.h"
 #include "ui/settings/SettingsDialog.h"
@@ -7,6 +5,7 @@
 #include "ui/text/VocabularyText.h"
 #include "ui/timeline/TerrainView.h"
 #include "ui/window/ClassWorkspace.h"
+#include "ui/window/MainWindow.h"
 
 #include <QClipboard>
 #include <QGuiApplication>
@@ -82,7 +81,8 @@ void MainWindow::buildEditMenu() {
   const auto updatePaste = [this] { pasteAction_->setEnabled(commands_.canPaste()); };
   connect(QGuiApplication::clipboard(), &QClipboard::dataChanged, this, updatePaste);
   updatePaste();
-  addStepAction(menu, tr("Du&plicate"), {QKeySequence(Qt::CTRL | Qt::Key_D)}, [this] { commands_.duplicateSelected(); });
+  addStepAction(menu, tr("Du&plicate"), {QKeySequence(Qt::CTRL | Qt::Key_D)},
+                [this] { commands_.duplicateSelected(); });
   addStepAction(menu, tr("&Remove"), {QKeySequence(Qt::Key_Delete), QKeySequence(Qt::Key_Backspace)},
                 [this] { commands_.removeSelected(); });
   menu->addSeparator();
@@ -96,7 +96,8 @@ void MainWindow::buildEditMenu() {
   stepMenu_ = new QMenu(this);
   stepMenu_->addActions(menu->actions().mid(3));
   menu->addSeparator();
-  QAction* all = add(menu, tr("Select &All Steps"), {QKeySequence(Qt::CTRL | Qt::Key_A)}, [this] { selection_.selectAll(); });
+  QAction* all =
+      add(menu, tr("Select &All Steps"), {QKeySequence(Qt::CTRL | Qt::Key_A)}, [this] { selection_.selectAll(); });
   all->setShortcutContext(Qt::WidgetWithChildrenShortcut);
   classWorkspace_->terrain().addAction(all);
   classWorkspace_->outline().addAction(all);
@@ -105,19 +106,19 @@ void MainWindow::buildEditMenu() {
     classWorkspace_->catalogue().focusSearch();
   })->setShortcutContext(Qt::WindowShortcut);
   menu->addSeparator();
-  add(menu, tr("Add a Se&ction\u2026"), {}, [this] {
-    askSectionName(tr("Add a section"), [this](const QString& name) { commands_.addSection(name); });
-  });
+  add(menu, tr("Add a Se&ction\u2026"), {},
+      [this] { askSectionName(tr("Add a section"), [this](const QString& name) { commands_.addSection(name); }); });
   add(menu, tr("Split the Section &Here\u2026"), {}, [this] {
     askSectionName(tr("Split the section at the gap"), [this](const QString& name) { commands_.splitAtGap(name); });
   });
   add(menu, tr("Rename this Section\u2026"), {}, [this] { renameSection(selection_.gap().section); });
-  add(menu, tr("Remove this Section"), {}, [this] {
-    document_.perform(RemoveSection{selection_.gap().section}, tr("Remove the section"));
-  });
+  add(menu, tr("Remove this Section"), {},
+      [this] { document_.perform(RemoveSection{selection_.gap().section}, tr("Remove the section")); });
   TerrainView& terrain = classWorkspace_->terrain();
-  connect(&terrain, &TerrainView::stepContextMenu, this, [this](const QPointF& at, StepId) { showStepMenu(at.toPoint()); });
-  connect(&terrain, &TerrainView::gapContextMenu, this, [this](const QPointF& at, Place) { showStepMenu(at.toPoint()); });
+  connect(&terrain, &TerrainView::stepContextMenu, this,
+          [this](const QPointF& at, StepId) { showStepMenu(at.toPoint()); });
+  connect(&terrain, &TerrainView::gapContextMenu, this,
+          [this](const QPointF& at, Place) { showStepMenu(at.toPoint()); });
   connect(&terrain, &TerrainView::gapActivated, this, [this] { classWorkspace_->catalogue().focusSearch(); });
   connect(&terrain, &TerrainView::sectionActivated, this, &MainWindow::renameSection);
 }
@@ -148,16 +149,19 @@ void MainWindow::buildHelpMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&Help"));
   add(menu, tr("What the &Marks Mean"), {QKeySequence(Qt::Key_F1)}, [this] {
     QStringList lines;
-    lines << tr("A crossed square: leave out. A diamond: ask first, the person's clinician has to agree. A triangle: adapt. A "
-                "ring: watch.");
-    lines << tr("A recorded clearance turns \"ask first\" into \"watch\", never \"leave out\". What is not known about a "
-                "condition is taken to be so that the caution shows, and the reason says it.");
+    lines << tr(
+        "A crossed square: leave out. A diamond: ask first, the person's clinician has to agree. A triangle: adapt. A "
+        "ring: watch.");
+    lines << tr(
+        "A recorded clearance turns \"ask first\" into \"watch\", never \"leave out\". What is not known about a "
+        "condition is taken to be so that the caution shows, and the reason says it.");
     lines << tr("Stop and ask when there is %1.").arg(stopSigns().join(QStringLiteral(", ")));
     ask(tr("What the marks mean"), standingNotice(), lines.join(QStringLiteral("\n\n")))->open();
   });
   add(menu, tr("&About Matwright"), {}, [this] {
     ask(tr("About Matwright"), tr("Matwright %1").arg(QGuiApplication::applicationVersion()),
-        tr("Composes, screens and prints classes on the mat. The figures, times and cautions are computed from the files of "
+        tr("Composes, screens and prints classes on the mat. The figures, times and cautions are computed from the "
+           "files of "
            "its catalogue; every caution can show its whole reason.\n\n%1")
             .arg(standingNotice()))
         ->open();
@@ -169,9 +173,12 @@ void MainWindow::showStepMenu(const QPoint& at) { stepMenu_->popup(at); }
 void MainWindow::renameSection(std::size_t section) {
   if (section >= document_.plan().sections.size())
     return;
-  askSectionName(tr("Rename the section"), [this, section](const QString& name) {
-    document_.perform(RenameSection{section, name.toStdString()}, tr("Rename the section"));
-  }, QString::fromStdString(document_.plan().sections[section].name));
+  askSectionName(
+      tr("Rename the section"),
+      [this, section](const QString& name) {
+        document_.perform(RenameSection{section, name.toStdString()}, tr("Rename the section"));
+      },
+      QString::fromStdString(document_.plan().sections[section].name));
 }
 
 void MainWindow::askSectionName(const QString& title, std::function<void(const QString&)> then, const QString& name) {
@@ -180,7 +187,8 @@ void MainWindow::askSectionName(const QString& title, std::function<void(const Q
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   dialog->setWindowTitle(title);
   dialog->setLabelText(tr("Name of the section"));
-  connect(dialog, &QInputDialog::textValueSelected, this, [then = std::move(then)](const QString& chosen) { then(chosen); });
+  connect(dialog, &QInputDialog::textValueSelected, this,
+          [then = std::move(then)](const QString& chosen) { then(chosen); });
   dialog->open();
 }
 

@@ -142,9 +142,8 @@ TEST_F(CardTest, ARowHasTheStrongestCautionOfEachPersonAlone) {
   knowledge_.rules.rules.push_back(rule("lift", Scope::step, Level::leaveOut, {Feature::flexLoad}, "ache"));
   knowledge_.rules.rules.push_back(rule("anybody", Scope::step, Level::watch, {Feature::flexLoad}));
   const Card card = of(withPeople(classOf({step(1, "curl")}), {"bo"}));
-  EXPECT_THAT(card.sections[0].rows[0].cautions,
-              ElementsAre(CardCaution{Level::leaveOut, {"Bo"}, "another way: lift"},
-                          CardCaution{Level::watch, {}, "another way: anybody"}));
+  EXPECT_THAT(card.sections[0].rows[0].cautions, ElementsAre(CardCaution{Level::leaveOut, {"Bo"}, "another way: lift"},
+                                                             CardCaution{Level::watch, {}, "another way: anybody"}));
 }
 
 TEST_F(CardTest, SaysWhenNobodyWasScreened) {

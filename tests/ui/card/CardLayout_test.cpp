@@ -108,8 +108,9 @@ TEST(CardLayout, ManyCautionsCutNothing) {
 TEST(CardLayout, LongNamesAndNotesCutNothing) {
   Card card = cardOfSteps(4, 12);
   card.title = std::string(120, 'W');
-  card.note = "A note that goes on and on, about mats and cushions and where they stand, until it has to be wrapped twice "
-              "or more because nobody stopped writing.";
+  card.note =
+      "A note that goes on and on, about mats and cushions and where they stand, until it has to be wrapped twice "
+      "or more because nobody stopped writing.";
   for (CardSection& section : card.sections)
     for (CardRow& row : section.rows) {
       row.name = "A movement with an uncommonly long name that nobody would remember";

@@ -74,8 +74,9 @@ TEST_F(ReadBack, EveryFontIsEmbedded) {
 TEST_F(ReadBack, TheTextHoldsEveryMovementDoseAndNotice) {
   const Card card = cardOfSteps(3, 18, everyCondition());
   const CardWords words = wordsOf(card, Density::namesAndDoses);
-  const QString text = run(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), write(card, kA4Millimetres), QStringLiteral("-")})
-                           .simplified();
+  const QString text =
+      run(QStringLiteral("pdftotext"), {QStringLiteral("-raw"), write(card, kA4Millimetres), QStringLiteral("-")})
+          .simplified();
   for (const SectionWords& section : words.sections)
     for (const RowWords& row : section.rows) {
       EXPECT_TRUE(text.contains(row.name)) << row.name.toStdString();
@@ -87,7 +88,8 @@ TEST_F(ReadBack, TheTextHoldsEveryMovementDoseAndNotice) {
 }
 
 TEST_F(ReadBack, AClassForNobodySaysThatNothingWasScreened) {
-  const QString text = run(QStringLiteral("pdftotext"), {write(cardOfSteps(3, 5), kA4Millimetres), QStringLiteral("-")});
+  const QString text =
+      run(QStringLiteral("pdftotext"), {write(cardOfSteps(3, 5), kA4Millimetres), QStringLiteral("-")});
   EXPECT_TRUE(text.simplified().contains(QStringLiteral("Not screened for anybody")));
 }
 

@@ -1,6 +1,5 @@
-#include "ui/document/StudioFiles.h"
-
 #include "tests/support/Documents.h"
+#include "ui/document/StudioFiles.h"
 
 #include <QCoreApplication>
 #include <QDir>

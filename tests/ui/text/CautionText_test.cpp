@@ -1,6 +1,5 @@
-#include "ui/text/CautionText.h"
-
 #include "tests/support/RealKnowledge.h"
+#include "ui/text/CautionText.h"
 
 #include <gtest/gtest.h>
 
@@ -17,7 +16,8 @@ struct Said : testing::Test {
     plan.sections[0].steps = {stepOf(StepId{1}, *knowledge.catalogue.find(MovementId{movement}))};
     plan.people = {person.id};
     roster = {std::move(person)};
-    evaluation = evaluate(knowledge, plan, roster, Date{std::chrono::year{2026}, std::chrono::month{11}, std::chrono::day{26}});
+    evaluation =
+        evaluate(knowledge, plan, roster, Date{std::chrono::year{2026}, std::chrono::month{11}, std::chrono::day{26}});
   }
   CautionWords of(const Caution& caution) { return wordsFor(caution, knowledge, plan, evaluation, roster); }
   const Caution& first(const char* rule) {
@@ -61,7 +61,8 @@ TEST_F(Said, WhatWasAssumedAndWhatWasClearedIsSaid) {
   const Caution& asked = evaluation.cautions.front();
   EXPECT_EQ(asked.level, Level::askFirst);
   EXPECT_FALSE(of(asked).whole.contains(QStringLiteral("clearance on file")));
-  person.conditions[0].clearances = {{Date{std::chrono::year{2026}, std::chrono::month{11}, std::chrono::day{1}}, {}, "clinic", {}, {}}};
+  person.conditions[0].clearances = {
+      {Date{std::chrono::year{2026}, std::chrono::month{11}, std::chrono::day{1}}, {}, "clinic", {}, {}}};
   screen("shoulder-bridge", person);
   EXPECT_EQ(evaluation.cautions.front().level, Level::watch);
   EXPECT_TRUE(of(evaluation.cautions.front()).whole.contains(QStringLiteral("clearance on file")));

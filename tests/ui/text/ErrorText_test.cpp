@@ -7,9 +7,11 @@ namespace matwright {
 namespace {
 
 TEST(ErrorText, NamesFilePlaceWhatWasExpectedAndWhatWasFound) {
-  const Error error{ErrorCode::outOfRange, "monday.json", "/sections/0/steps/4/dose/amount", "whole number from 1 to 600", "0"};
-  EXPECT_EQ(text(error),
-            QStringLiteral("monday.json: /sections/0/steps/4/dose/amount: expected whole number from 1 to 600, found 0"));
+  const Error error{ErrorCode::outOfRange, "monday.json", "/sections/0/steps/4/dose/amount",
+                    "whole number from 1 to 600", "0"};
+  EXPECT_EQ(
+      text(error),
+      QStringLiteral("monday.json: /sections/0/steps/4/dose/amount: expected whole number from 1 to 600, found 0"));
 }
 
 TEST(ErrorText, EveryCodeHasASentenceOfItsOwn) {

@@ -73,8 +73,10 @@ TEST(Words, EveryFeatureIsDefinedInTheDescriptionOfTheFiles) {
 
 TEST(Words, PluralsOfEnglishAreATranslation) {
   loadTranslations(QLocale(QLocale::English));
-  EXPECT_EQ(QCoreApplication::translate("matwright::PeopleChooser", "%n person(s)", nullptr, 1), QStringLiteral("1 person"));
-  EXPECT_EQ(QCoreApplication::translate("matwright::PeopleChooser", "%n person(s)", nullptr, 6), QStringLiteral("6 people"));
+  EXPECT_EQ(QCoreApplication::translate("matwright::PeopleChooser", "%n person(s)", nullptr, 1),
+            QStringLiteral("1 person"));
+  EXPECT_EQ(QCoreApplication::translate("matwright::PeopleChooser", "%n person(s)", nullptr, 6),
+            QStringLiteral("6 people"));
 }
 
 TEST(Names, AreTheIdOfWhatIsNotOnFile) {

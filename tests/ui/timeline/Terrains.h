@@ -1,8 +1,8 @@
 // Terrains to test with: drawn at random without any catalogue, and an open class in a view.
 #pragma once
 
-#include "tests/support/RandomClass.h"
 #include "tests/support/Documents.h"
+#include "tests/support/RandomClass.h"
 #include "ui/text/VocabularyText.h"
 #include "ui/timeline/TerrainView.h"
 

@@ -1,5 +1,4 @@
 #include "tests/ui/window/Windows.h"
-
 #include "ui/catalogue/CataloguePanel.h"
 #include "ui/outline/OutlineView.h"
 #include "ui/print/CardPreview.h"
@@ -152,7 +151,8 @@ TEST_F(Window, OffersUnsavedWorkAfterARunThatDidNotEndWell) {
   const ClassPlan lost = document().plan();
   window->files().autosaveNow();
   // As after a crash: the folder is there and nobody holds its lock.
-  const QString own = QDir(folder.filePath(QStringLiteral("recovery"))).entryList(QDir::Dirs | QDir::NoDotAndDotDot).value(0);
+  const QString own =
+      QDir(folder.filePath(QStringLiteral("recovery"))).entryList(QDir::Dirs | QDir::NoDotAndDotDot).value(0);
   const QString kept = folder.filePath(QStringLiteral("recovery/after-a-crash"));
   QDir().mkpath(kept);
   for (const char* name : {"class.json", "origin.txt"})

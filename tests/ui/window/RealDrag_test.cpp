@@ -1,6 +1,5 @@
 // A movement is dragged out of the catalogue with a real drag of the window system.
 #include "tests/ui/window/Windows.h"
-
 #include "ui/catalogue/CataloguePanel.h"
 #include "ui/timeline/TerrainView.h"
 

@@ -39,7 +39,9 @@ struct WindowTest : testing::Test {
 
   PlanDocument& document() { return window->document(); }
   std::size_t steps() { return countSteps(document().plan()); }
-  QString studioFile(const char* name) const { return folder.filePath(QStringLiteral("studio/classes/") + QLatin1String(name)); }
+  QString studioFile(const char* name) const {
+    return folder.filePath(QStringLiteral("studio/classes/") + QLatin1String(name));
+  }
   // The action of a menu by its text without the ampersand and the dots.
   QAction* action(const QString& text) const {
     for (QAction* candidate : window->findChildren<QAction*>())
