@@ -1,5 +1,6 @@
 #include "ui/window/MainWindow.h"
 
+#include "ui/inspector/InspectorPanel.h"
 #include "ui/people/PeopleChooser.h"
 #include "ui/people/PeopleWorkspace.h"
 #include "ui/print/CardPreview.h"
@@ -46,6 +47,7 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
   restoreGeometry(settings_.layout(QStringLiteral("window")));
   classWorkspace_->restoreLayout(settings_.layout(QStringLiteral("class")));
   showWorkspace(Workspace::classes);
+  applyAppearance();
   updateTitle();
   updateActions();
 }
@@ -100,7 +102,9 @@ void MainWindow::buildHeader() {
   header->addLayout(switches);
   header->addStretch(1);
   header->setSpacing(8);
-  header->addWidget(new PeopleChooser(document_, people_));
+  auto* chooser = new PeopleChooser(document_, people_);
+  connect(chooser, &PeopleChooser::peopleWanted, this, [this] { showWorkspace(Workspace::people); });
+  header->addWidget(chooser);
   header->addWidget(card);
 
   auto* line = new QFrame;
@@ -143,6 +147,8 @@ void MainWindow::updateTitle() {
 }
 
 void MainWindow::applyAppearance() {
+  if (classWorkspace_)
+    classWorkspace_->inspector().setReducedMotion(settings_.reducedMotion());
   static const QPalette systemPalette = QApplication::palette();
   const Appearance appearance = settings_.appearance();
   const Theme& theme = appearance == Appearance::dark    ? darkTheme()
