@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/Date.h"
 #include "core/base/Id.h"
 #include "core/base/Words.h"
 
@@ -17,6 +18,10 @@ enum class QualifierKind { weeksSince, pregnancyWeek, choice, flag };
 template <> struct Words<QualifierKind> {
   static constexpr auto list = wordList("weeksSince", "pregnancyWeek", "choice", "flag");
 };
+
+// The week that a date stands for on a day: whole weeks since an event, or the week of a pregnancy by its due date, a
+// part of a week before it counting as no week to go. Negative before the event. For the two kinds that hold dates.
+int weekOn(QualifierKind kind, Date date, Date day);
 
 struct Choice {
   std::string id;

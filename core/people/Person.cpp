@@ -4,6 +4,13 @@
 
 namespace matwright {
 
+int weekOn(QualifierKind kind, Date date, Date day) {
+  if (kind == QualifierKind::weeksSince)
+    return wholeWeeksBetween(date, day);
+  const bool past = std::chrono::sys_days{date} < std::chrono::sys_days{day};
+  return past ? 40 + wholeWeeksBetween(date, day) : 40 - wholeWeeksBetween(day, date);
+}
+
 const QualifierSpec* findQualifier(const Condition& condition, const std::string& qualifier) {
   const auto at = std::find_if(condition.qualifiers.begin(), condition.qualifiers.end(),
                                [&](const QualifierSpec& spec) { return spec.id == qualifier; });

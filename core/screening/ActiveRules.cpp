@@ -7,14 +7,6 @@ namespace {
 
 enum class Answer { holds, speaksAgainst, open };
 
-// Whole weeks up to the day; a part of a week before the due date counts as no week to go.
-int weekOf(QualifierKind kind, Date date, Date day) {
-  if (kind == QualifierKind::weeksSince)
-    return wholeWeeksBetween(date, day);
-  const bool past = std::chrono::sys_days{date} < std::chrono::sys_days{day};
-  return past ? 40 + wholeWeeksBetween(date, day) : 40 - wholeWeeksBetween(day, date);
-}
-
 Answer answer(bool holds) { return holds ? Answer::holds : Answer::speaksAgainst; }
 
 Answer answerTo(const QualifierTest& test, const QualifierSpec& spec, const QualifierValue& value, Date day) {
@@ -24,7 +16,7 @@ Answer answerTo(const QualifierTest& test, const QualifierSpec& spec, const Qual
     const Date* date = std::get_if<Date>(&value);
     if (!date || !date->ok())
       return Answer::open;
-    const int week = std::max(0, weekOf(spec.kind, *date, day));
+    const int week = std::max(0, weekOn(spec.kind, *date, day));
     return answer((!test.from || *test.from <= week) && (!test.below || week < *test.below));
   }
   case QualifierKind::choice: {

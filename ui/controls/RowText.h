@@ -23,8 +23,7 @@ int heightOf(const RowText& line, int width);
 int heightOf(const std::vector<RowText>& lines, int width);
 void paint(QPainter& painter, const QRect& area, const std::vector<RowText>& lines);
 
-// The theme that rows are painted in. It goes by the application's palette: a view with a transparent ground has no
-// base colour to tell light from dark by.
+// The theme that rows are painted in: the application's, whatever palette a view has of its own.
 const Theme& rowTheme();
 
 // The ground of a row: selected, under the pointer, and a frame when it has the keyboard's attention.

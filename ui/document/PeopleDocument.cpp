@@ -1,35 +1,11 @@
 #include "ui/document/PeopleDocument.h"
 
 #include "core/base/Text.h"
+#include "ui/document/ValueChange.h"
 
 #include <algorithm>
 
 namespace matwright {
-
-class PeopleDocument::Change : public QUndoCommand {
-public:
-  Change(PeopleDocument& document, List before, List after, const QString& what, QString mergeKey, quint64 gesture)
-      : QUndoCommand(what), document_(document), before_(std::move(before)), after_(std::move(after)),
-        mergeKey_(std::move(mergeKey)), gesture_(gesture) {}
-
-  void undo() override { document_.show(before_); }
-  void redo() override { document_.show(after_); }
-  int id() const override { return mergeKey_.isEmpty() ? -1 : 1; }
-  bool mergeWith(const QUndoCommand* next) override {
-    const auto* change = static_cast<const Change*>(next);
-    if (change->mergeKey_ != mergeKey_ || change->gesture_ != gesture_)
-      return false;
-    after_ = change->after_;
-    setObsolete(*before_ == *after_);
-    return true;
-  }
-
-private:
-  PeopleDocument& document_;
-  List before_, after_;
-  QString mergeKey_;
-  quint64 gesture_;
-};
 
 PeopleDocument::PeopleDocument(QObject* parent) : QObject(parent) {}
 
@@ -77,8 +53,9 @@ void PeopleDocument::change(const Person& person, const QString& what, const QSt
 void PeopleDocument::push(std::vector<Person> after, const QString& what, const QString& mergeKey) {
   if (after == *people_)
     return;
-  undoStack_.push(new Change(*this, people_, std::make_shared<const std::vector<Person>>(std::move(after)), what,
-                             mergeKey, gesture_));
+  undoStack_.push(new ValueChange<std::vector<Person>>([this](List people) { show(std::move(people)); }, people_,
+                                                       std::make_shared<const std::vector<Person>>(std::move(after)),
+                                                       what, mergeKey, gesture_));
 }
 
 void PeopleDocument::show(List people) {

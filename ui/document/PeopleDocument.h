@@ -37,7 +37,6 @@ Q_SIGNALS:
   void changed();
 
 private:
-  class Change;
   using List = std::shared_ptr<const std::vector<Person>>;
   void push(std::vector<Person> after, const QString& what, const QString& mergeKey = {});
   void show(List people);

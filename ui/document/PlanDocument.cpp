@@ -1,34 +1,8 @@
 #include "ui/document/PlanDocument.h"
 
+#include "ui/document/ValueChange.h"
+
 namespace matwright {
-
-// One entry of the undo list: the class before and after.
-class PlanDocument::Change : public QUndoCommand {
-public:
-  Change(PlanDocument& document, std::shared_ptr<const ClassPlan> before, std::shared_ptr<const ClassPlan> after,
-         const QString& what, QString mergeKey, quint64 gesture)
-      : QUndoCommand(what), document_(document), before_(std::move(before)), after_(std::move(after)),
-        mergeKey_(std::move(mergeKey)), gesture_(gesture) {}
-
-  void undo() override { document_.show(before_); }
-  void redo() override { document_.show(after_); }
-  int id() const override { return mergeKey_.isEmpty() ? -1 : 1; }
-
-  bool mergeWith(const QUndoCommand* next) override {
-    const auto* change = static_cast<const Change*>(next);
-    if (change->mergeKey_ != mergeKey_ || change->gesture_ != gesture_)
-      return false;
-    after_ = change->after_;
-    setObsolete(*before_ == *after_);
-    return true;
-  }
-
-private:
-  PlanDocument& document_;
-  std::shared_ptr<const ClassPlan> before_, after_;
-  QString mergeKey_;
-  quint64 gesture_;
-};
 
 PlanDocument::PlanDocument(std::shared_ptr<const Knowledge> knowledge, std::function<Date()> today, QObject* parent)
     : QObject(parent), knowledge_(std::move(knowledge)), today_(std::move(today)) {
@@ -46,8 +20,9 @@ Result<void, Refusal> PlanDocument::perform(const Edit& edit, const QString& wha
   if (*after == plan())
     return {};
   lastMinted_ = std::max(lastMinted_, highestStepId(*after));
-  undoStack_.push(new Change(*this, snapshot_.plan, std::make_shared<const ClassPlan>(std::move(*after)), what,
-                             mergeKey, gesture_));
+  undoStack_.push(new ValueChange<ClassPlan>([this](std::shared_ptr<const ClassPlan> plan) { show(std::move(plan)); },
+                                             snapshot_.plan, std::make_shared<const ClassPlan>(std::move(*after)), what,
+                                             mergeKey, gesture_));
   return {};
 }
 

@@ -60,7 +60,6 @@ Q_SIGNALS:
   void refused(matwright::Refusal refusal);
 
 private:
-  class Change;
   void show(std::shared_ptr<const ClassPlan> plan);
   std::shared_ptr<const Evaluation> evaluated(const ClassPlan& plan) const;
 

@@ -12,13 +12,6 @@
 
 namespace matwright {
 
-int weekOn(QualifierKind kind, Date date, Date day) {
-  if (kind == QualifierKind::weeksSince)
-    return wholeWeeksBetween(date, day);
-  const bool past = std::chrono::sys_days{date} < std::chrono::sys_days{day};
-  return past ? 40 + wholeWeeksBetween(date, day) : 40 - wholeWeeksBetween(day, date);
-}
-
 QualifierField::QualifierField(const QualifierSpec& spec, QWidget* parent) : QWidget(parent), spec_(spec) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);

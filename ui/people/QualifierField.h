@@ -12,10 +12,6 @@ namespace matwright {
 
 class DateField;
 
-// The week that a date stands for on a day, as screening counts it: whole weeks since an event, or the week of a
-// pregnancy by its due date.
-int weekOn(QualifierKind kind, Date date, Date day);
-
 // One thing that may be known about a condition. It can always be set back to "not known".
 class QualifierField : public QWidget {
   Q_OBJECT

@@ -2,7 +2,6 @@
 
 #include <QFontDatabase>
 #include <QPainterPath>
-#include <QPixmap>
 #include <algorithm>
 #include <cmath>
 
@@ -101,8 +100,7 @@ const Theme& printTheme() {
 }
 
 const Theme& themeFor(const QPalette& palette) {
-  const bool dark = palette.color(QPalette::Base).lightness() < palette.color(QPalette::Text).lightness();
-  return dark ? darkTheme() : lightTheme();
+  return palette.color(QPalette::Text).lightness() > 127 ? darkTheme() : lightTheme();
 }
 
 void paintLevelMark(QPainter& painter, const QRectF& square, Level level, const Theme& theme, bool outlined) {
@@ -158,15 +156,6 @@ void paintLevelMark(QPainter& painter, const QRectF& square, Level level, const 
   }
   }
   painter.restore();
-}
-
-QPixmap levelPixmap(Level level, int size, qreal devicePixelRatio, const Theme& theme) {
-  QPixmap pixmap(QSize(size, size) * devicePixelRatio);
-  pixmap.setDevicePixelRatio(devicePixelRatio);
-  pixmap.fill(Qt::transparent);
-  QPainter painter(&pixmap);
-  paintLevelMark(painter, QRectF(0, 0, size, size), level, theme);
-  return pixmap;
 }
 
 double contrast(const QColor& one, const QColor& other) {

@@ -31,7 +31,8 @@ struct Theme {
   QColor onSpine;
 };
 
-// The theme that belongs to a palette: dark when its base is darker than its text.
+// The theme that belongs to a palette: dark when its text is light. The text alone decides,
+// because a style sheet may make the base of a view transparent.
 const Theme& themeFor(const QPalette& palette);
 const Theme& lightTheme();
 const Theme& darkTheme();
@@ -47,9 +48,6 @@ QString styleSheetOf(const Theme& theme);
 // Paints the mark of a level to fill a square: a crossed square, a diamond with a question mark, a triangle, a ring.
 // `outlined`: for paper, where only `leave out` is filled.
 void paintLevelMark(QPainter& painter, const QRectF& square, Level level, const Theme& theme, bool outlined = false);
-// The mark as a picture of `size` logical pixels, for lists and buttons.
-QPixmap levelPixmap(Level level, int size, qreal devicePixelRatio, const Theme& theme);
-
 // WCAG 2.2 contrast ratio, 1 to 21.
 double contrast(const QColor& one, const QColor& other);
 

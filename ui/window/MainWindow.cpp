@@ -32,6 +32,7 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
   buildHeader();
   buildMenus();
   connect(&settings_, &Settings::changed, this, &MainWindow::applyAppearance);
+  connect(&settings_, &Settings::changed, this, &MainWindow::applyMotion);
   connect(&document_, &PlanDocument::changed, this, &MainWindow::updateTitle);
   connect(&document_, &PlanDocument::refused, this,
           [this](Refusal refusal) { statusBar()->showMessage(text(refusal), 6000); });
@@ -47,7 +48,7 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
   restoreGeometry(settings_.layout(QStringLiteral("window")));
   classWorkspace_->restoreLayout(settings_.layout(QStringLiteral("class")));
   showWorkspace(Workspace::classes);
-  applyAppearance();
+  applyMotion();
   updateTitle();
   updateActions();
 }
@@ -146,9 +147,9 @@ void MainWindow::updateTitle() {
   setWindowTitle(tr("%1[*] \u2013 Matwright").arg(name));
 }
 
+void MainWindow::applyMotion() { classWorkspace_->inspector().setReducedMotion(settings_.reducedMotion()); }
+
 void MainWindow::applyAppearance() {
-  if (classWorkspace_)
-    classWorkspace_->inspector().setReducedMotion(settings_.reducedMotion());
   static const QPalette systemPalette = QApplication::palette();
   const Appearance appearance = settings_.appearance();
   const Theme& theme = appearance == Appearance::dark    ? darkTheme()

@@ -65,6 +65,7 @@ private:
   void updateActions();
   void updateTitle();
   void applyAppearance();
+  void applyMotion();
   void showStepMenu(const QPoint& at);
   void renameSection(std::size_t section);
   void askSectionName(const QString& title, std::function<void(const QString&)> then, const QString& name = {});

@@ -49,5 +49,15 @@ TEST(Condition, FindsItsQualifiersById) {
   EXPECT_EQ(findQualifier(condition, "side"), nullptr);
 }
 
+TEST(WeekOn, CountsAsScreeningDoes) {
+  const Date on = *dateFromIso("2026-11-26");
+  EXPECT_EQ(weekOn(QualifierKind::weeksSince, *dateFromIso("2026-11-20"), on), 0);
+  EXPECT_EQ(weekOn(QualifierKind::weeksSince, *dateFromIso("2026-11-19"), on), 1);
+  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, *dateFromIso("2026-11-26"), on), 40);
+  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, *dateFromIso("2026-11-27"), on), 40); // a part of a week to go
+  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, *dateFromIso("2026-12-03"), on), 39);
+  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, *dateFromIso("2026-11-19"), on), 41);
+}
+
 } // namespace
 } // namespace matwright

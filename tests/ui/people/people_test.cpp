@@ -205,16 +205,6 @@ TEST_F(People, AnEventIsShownInWeeksAndItsDateCanBeTakenAway) {
   EXPECT_EQ(person("person-5").conditions[0].qualifiers.begin()->second, QualifierValue(day("2026-11-05")));
 }
 
-TEST(WeekOn, CountsAsScreeningDoes) {
-  const Date on = day("2026-11-26");
-  EXPECT_EQ(weekOn(QualifierKind::weeksSince, day("2026-11-20"), on), 0);
-  EXPECT_EQ(weekOn(QualifierKind::weeksSince, day("2026-11-19"), on), 1);
-  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, day("2026-11-26"), on), 40);
-  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, day("2026-11-27"), on), 40); // a part of a week to go
-  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, day("2026-12-03"), on), 39);
-  EXPECT_EQ(weekOn(QualifierKind::pregnancyWeek, day("2026-11-19"), on), 41);
-}
-
 TEST_F(People, AClearanceLowersAskFirstToWatchAndNeverLeaveOut) {
   workspace.showPerson({"person-5"});
   const int asked = cautions("person-5", Level::askFirst);
