@@ -22,17 +22,23 @@ template <class Enum> Tree words(const std::vector<Enum>& values) {
   return list;
 }
 
+Tree idList(const std::vector<MovementId>& ids) {
+  Tree list = Tree::list();
+  for (const MovementId& id : ids)
+    list.add(id.value);
+  return list;
+}
+
 Tree movementTree(const Movement& movement) {
-  Tree options = Tree::list(), prerequisites = Tree::list();
+  Tree options = Tree::list();
   for (const Option& option : movement.options)
     options.add(Tree::object()
                     .set("id", option.id.value)
                     .set("name", option.name)
                     .set("kind", std::string(word(option.kind)))
                     .set("adds", words(option.adds))
-                    .set("removes", words(option.removes)));
-  for (const MovementId& prerequisite : movement.prerequisites)
-    prerequisites.add(prerequisite.value);
+                    .set("removes", words(option.removes))
+                    .set("props", words(propsOf(movement, &option))));
   return Tree::object()
       .set("id", movement.id.value)
       .set("name", movement.name)
@@ -47,7 +53,9 @@ Tree movementTree(const Movement& movement) {
       .set("features", words(movement.features))
       .set("regions", words(movement.regions))
       .set("spine", words(movement.spine))
-      .set("prerequisites", std::move(prerequisites))
+      .set("props", words(movement.props))
+      .set("prerequisites", idList(movement.prerequisites))
+      .set("counters", idList(movement.counters))
       .set("options", std::move(options));
 }
 

@@ -22,6 +22,10 @@ Effort effortOf(const Movement& movement, const Option* option) {
   return option && option->effort ? *option->effort : movement.effort;
 }
 
+PropSet propsOf(const Movement& movement, const Option* option) {
+  return option && option->props ? *option->props : movement.props;
+}
+
 const KeyPoses& posesOf(const Movement& movement, const Option* option) {
   return option && option->poses ? *option->poses : movement.poses;
 }

@@ -27,6 +27,13 @@ template <> struct Words<Repertoire> {
 enum class OptionKind { easier, harder, adapted };
 template <> struct Words<OptionKind> { static constexpr auto list = wordList("easier", "harder", "adapted"); };
 
+// What is to hand beside the mat. The wall is no prop but a place: positions and contacts say so.
+enum class Prop { ring, band, ball, roller, weights, chair, cushion };
+template <> struct Words<Prop> {
+  static constexpr auto list = wordList("ring", "band", "ball", "roller", "weights", "chair", "cushion");
+};
+using PropSet = EnumSet<Prop>;
+
 // The two ends of one repetition.
 struct KeyPoses {
   Pose start, end;
@@ -40,6 +47,7 @@ struct Option {
   OptionKind kind{};
   std::string how; // a cue sentence
   FeatureSet removes, adds;
+  std::optional<PropSet> props;
   std::optional<Effort> effort;
   std::optional<Dose> dose;
   std::optional<Tempo> tempo;
@@ -62,7 +70,9 @@ struct Movement {
   std::vector<SpineAction> spine; // the main one first, never empty
   FeatureSet features;            // without those of the start and end positions
   Effort effort;
+  PropSet props; // that it cannot be done without
   std::vector<MovementId> prerequisites;
+  std::vector<MovementId> counters; // what undoes it: done after it, or not long after
   KeyPoses poses;
   std::vector<Option> options;
   friend bool operator==(const Movement&, const Movement&) = default;
@@ -75,6 +85,7 @@ const Option* findOption(const Movement& movement, const OptionId& option);
 const Dose& doseOf(const Movement& movement, const Option* option);
 const Tempo& tempoOf(const Movement& movement, const Option* option);
 Effort effortOf(const Movement& movement, const Option* option);
+PropSet propsOf(const Movement& movement, const Option* option);
 const KeyPoses& posesOf(const Movement& movement, const Option* option);
 
 } // namespace matwright

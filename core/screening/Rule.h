@@ -4,6 +4,7 @@
 #include "core/base/Id.h"
 #include "core/body/Feature.h"
 #include "core/people/Condition.h"
+#include "core/people/Level.h"
 
 #include <optional>
 #include <string>
@@ -15,10 +16,6 @@ struct RuleTag;
 using RuleId = Id<RuleTag>;
 struct SourceTag;
 using SourceId = Id<SourceTag>;
-
-// How strong a caution is, weak to strong. No level, and no caution, means "safe".
-enum class Level { watch, adapt, askFirst, leaveOut };
-template <> struct Words<Level> { static constexpr auto list = wordList("watch", "adapt", "ask-first", "leave-out"); };
 
 // What a rule looks at: what a step asks, what getting there asks, a running total over the class, a stretch in a
 // row without a break, or the class as a whole.

@@ -43,6 +43,14 @@ void checkOptions(const MovementDraft& draft, Errors& errors) {
       }
 }
 
+void checkNamed(const MovementDraft& draft, const std::vector<MovementId>& named, const char* below,
+                const MovementTable& table, Errors& errors) {
+  for (std::size_t at = 0; at < named.size(); ++at)
+    if (!named[at].empty() && (!table.contains(named[at]) || named[at] == draft.movement.id))
+      noteAt(errors, draft.origin, below + std::to_string(at), ErrorCode::unknownReference, "another movement",
+             named[at].value);
+}
+
 // Follows prerequisites from each movement. A circle is noted once, where it closes.
 class CircleFinder {
 public:
@@ -98,10 +106,10 @@ void checkMovements(std::vector<MovementDraft>& movements, const std::vector<Pos
     for (const auto& [id, key] : {std::pair(movement.start, "/start"), std::pair(movement.end, "/end")})
       if (positions && !id.empty() && !places.contains(id))
         noteAt(errors, draft.origin, key, ErrorCode::unknownReference, "a position", id.value);
-    for (std::size_t at = 0; at < movement.prerequisites.size(); ++at)
-      if (allMovements && !movement.prerequisites[at].empty() && !table.contains(movement.prerequisites[at]))
-        noteAt(errors, draft.origin, "/prerequisites/" + std::to_string(at), ErrorCode::unknownReference, "a movement",
-               movement.prerequisites[at].value);
+    if (allMovements) {
+      checkNamed(draft, movement.prerequisites, "/prerequisites/", table, errors);
+      checkNamed(draft, movement.counters, "/counters/", table, errors);
+    }
     checkOptions(draft, errors);
     movement.poses = poses.make(draft.poses, draft.origin.file);
     for (std::size_t at = 0; at < movement.options.size(); ++at)

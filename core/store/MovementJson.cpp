@@ -6,7 +6,7 @@ namespace {
 
 constexpr std::size_t kMostMovements = 5000;
 constexpr std::size_t kMostOptions = 20;
-constexpr std::size_t kMostPrerequisites = 20;
+constexpr std::size_t kMostNamed = 20;                // other movements, as prerequisites or as counter-movements
 constexpr int kShortestSetUp = 8, kLongestSetUp = 25; // words
 constexpr int kLongestAction = 9;                     // words
 
@@ -27,6 +27,8 @@ Option readOption(const Spot& spot, std::optional<KeyPoseSpecs>& poses) {
   option.adds = readWordSet<Feature>(object.need("adds"));
   if (option.removes.intersects(option.adds))
     object.note(ErrorCode::duplicateId, "adds", "features that the option does not remove");
+  if (const auto props = object.find("props"))
+    option.props = readWordSet<Prop>(props);
   if (const auto effort = object.find("effort"))
     option.effort = readEffort(effort);
   if (const auto dose = object.find("dose"))
@@ -39,9 +41,9 @@ Option readOption(const Spot& spot, std::optional<KeyPoseSpecs>& poses) {
   return option;
 }
 
-std::vector<MovementId> readPrerequisites(const std::optional<Spot>& spot) {
+std::vector<MovementId> readMovementIds(const std::optional<Spot>& spot) {
   std::vector<MovementId> ids;
-  for (const Spot& entry : readList(spot, 0, kMostPrerequisites)) {
+  for (const Spot& entry : readList(spot, 0, kMostNamed)) {
     const auto id = readId<MovementId>(entry);
     for (const MovementId& other : ids)
       if (other == id)
@@ -71,7 +73,9 @@ MovementDraft readMovement(const Spot& spot) {
   movement.spine = readWordList<SpineAction>(object.need("spine"), 1);
   movement.features = readWordSet<Feature>(object.need("features"));
   movement.effort = readEffort(object.need("effort"));
-  movement.prerequisites = readPrerequisites(object.need("prerequisites"));
+  movement.props = readWordSet<Prop>(object.need("props"));
+  movement.prerequisites = readMovementIds(object.need("prerequisites"));
+  movement.counters = readMovementIds(object.need("counters"));
   draft.poses = readKeyPoses(object.need("poses"));
   for (const Spot& entry : readList(object.need("options"), 0, kMostOptions)) {
     std::optional<KeyPoseSpecs> poses;
