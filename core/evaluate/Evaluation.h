@@ -34,7 +34,7 @@ struct Caution {
   bool cleared = false;
   bool assumed = false;
   double measured = 0;
-  std::string name; // the unknown id, for the unknown kinds
+  std::string name; // the unknown id, for the unknown kinds. With a person: of the variant
   friend bool operator==(const Caution&, const Caution&) = default;
 };
 
