@@ -32,6 +32,14 @@ template <class Value> void append(std::vector<Value>& to, const std::vector<Val
   to.insert(to.end(), more.begin(), more.end());
 }
 
+template <class AnyId> bool holds(const std::vector<AnyId>& ids, const AnyId& id) {
+  return std::find(ids.begin(), ids.end(), id) != ids.end();
+}
+
+template <class Value, class AnyId> void eraseId(std::vector<Value>& values, const AnyId& id) {
+  std::erase_if(values, [&](const Value& value) { return value.id == id; });
+}
+
 } // namespace
 
 bool thresholdIsOpen(const Rule& rule) { return rule.over && rule.over->origin == ThresholdOrigin::ours; }
@@ -47,6 +55,58 @@ Knowledge layered(const Knowledge& builtIn, const OwnKnowledge& own) {
   append(all.rules.sources, own.sources);
   append(all.rules.rules, own.rules);
   return all;
+}
+
+Uses usesOf(const OwnKnowledge& own, const MovementId& movement) {
+  Uses uses;
+  for (const Movement& each : own.movements)
+    if (holds(each.prerequisites, movement) || holds(each.counters, movement))
+      uses.movements.push_back(each.id);
+  return uses;
+}
+
+Uses usesOf(const OwnKnowledge& own, const ConditionId& condition) {
+  Uses uses;
+  for (const Rule& rule : own.rules)
+    if (rule.condition == condition)
+      uses.rules.push_back(rule.id);
+  return uses;
+}
+
+Uses usesOf(const OwnKnowledge& own, const SourceId& source) {
+  Uses uses;
+  for (const Rule& rule : own.rules)
+    if (holds(rule.sources, source))
+      uses.rules.push_back(rule.id);
+  return uses;
+}
+
+OwnKnowledge without(OwnKnowledge own, const MovementId& movement) {
+  eraseId(own.movements, movement);
+  for (Movement& each : own.movements) {
+    std::erase(each.prerequisites, movement);
+    std::erase(each.counters, movement);
+  }
+  return own;
+}
+
+OwnKnowledge without(OwnKnowledge own, const ConditionId& condition) {
+  eraseId(own.conditions, condition);
+  std::erase_if(own.rules, [&](const Rule& rule) { return rule.condition == condition; });
+  return own;
+}
+
+OwnKnowledge without(OwnKnowledge own, const SourceId& source) {
+  eraseId(own.sources, source);
+  for (Rule& rule : own.rules)
+    if (std::erase(rule.sources, source) > 0 && rule.sources.empty())
+      rule.strength = Strength::practice;
+  return own;
+}
+
+OwnKnowledge without(OwnKnowledge own, const RuleId& rule) {
+  eraseId(own.rules, rule);
+  return own;
 }
 
 MovementId mintMovementId(const Knowledge& all, std::string_view name) {

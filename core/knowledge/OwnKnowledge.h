@@ -36,6 +36,26 @@ Knowledge layered(const Knowledge& builtIn, const OwnKnowledge& own);
 // Whether a teacher may set her own threshold for the rule: it has one, and it is `ours`.
 bool thresholdIsOpen(const Rule& rule);
 
+// What of one's own refers to a thing.
+struct Uses {
+  std::vector<MovementId> movements; // that name it as prerequisite or counter-movement
+  std::vector<RuleId> rules;         // that are for it or cite it
+  friend bool operator==(const Uses&, const Uses&) = default;
+
+  bool empty() const { return movements.empty() && rules.empty(); }
+};
+
+Uses usesOf(const OwnKnowledge& own, const MovementId& movement);
+Uses usesOf(const OwnKnowledge& own, const ConditionId& condition);
+Uses usesOf(const OwnKnowledge& own, const SourceId& source);
+
+// All but one thing, with nothing left that refers to it: a movement is no longer named by others, the rules for a
+// condition go with it, a source is no longer cited, and a rule that cited nothing else stands on practice.
+OwnKnowledge without(OwnKnowledge own, const MovementId& movement);
+OwnKnowledge without(OwnKnowledge own, const ConditionId& condition);
+OwnKnowledge without(OwnKnowledge own, const SourceId& source);
+OwnKnowledge without(OwnKnowledge own, const RuleId& rule);
+
 // Ids for new things, made from a name and unlike all that `all` holds.
 MovementId mintMovementId(const Knowledge& all, std::string_view name);
 ConditionId mintConditionId(const Knowledge& all, std::string_view name);

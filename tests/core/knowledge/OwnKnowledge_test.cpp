@@ -92,5 +92,43 @@ TEST(OwnKnowledge, GivesOptionsIdsWithinTheirMovement) {
   EXPECT_EQ(mintOptionId(curl, " ").value, "option");
 }
 
+// Two movements of which one needs the other, and two rules of which one is for a condition and cites a source.
+OwnKnowledge joined() {
+  OwnKnowledge own;
+  own.movements = {test::movement("own-swim", "lying"), test::movement("own-dive", "lying")};
+  own.movements[1].prerequisites = {{"own-swim"}, {"curl"}};
+  own.movements[1].counters = {{"own-swim"}};
+  own.conditions = {test::condition("own-tired")};
+  own.sources = {{{"own-talk"}, "A talk", SourceKind::practice}};
+  own.rules = {test::rule("own-slow", Scope::step, Level::watch, {Feature::rise}, "own-tired"),
+               test::rule("own-low", Scope::step, Level::watch, {Feature::inverted})};
+  own.rules[1].sources = {{"own-talk"}};
+  own.rules[1].strength = Strength::consensus;
+  return own;
+}
+
+TEST(OwnKnowledge, KnowsWhatRefersToAThing) {
+  const OwnKnowledge own = joined();
+  EXPECT_EQ(usesOf(own, MovementId{"own-swim"}), (Uses{{{"own-dive"}}, {}}));
+  EXPECT_TRUE(usesOf(own, MovementId{"own-dive"}).empty());
+  EXPECT_EQ(usesOf(own, ConditionId{"own-tired"}), (Uses{{}, {{"own-slow"}}}));
+  EXPECT_EQ(usesOf(own, SourceId{"own-talk"}), (Uses{{}, {{"own-low"}}}));
+}
+
+TEST(OwnKnowledge, IsWithoutAThingAndWhatReferredToIt) {
+  const OwnKnowledge own = joined();
+  const OwnKnowledge unswum = without(own, MovementId{"own-swim"});
+  EXPECT_THAT(idsOf(unswum.movements), ElementsAre("own-dive"));
+  EXPECT_EQ(unswum.movements[0].prerequisites, std::vector<MovementId>{{"curl"}});
+  EXPECT_TRUE(unswum.movements[0].counters.empty());
+  const OwnKnowledge untired = without(own, ConditionId{"own-tired"});
+  EXPECT_TRUE(untired.conditions.empty());
+  EXPECT_THAT(idsOf(untired.rules), ElementsAre("own-low"));
+  const OwnKnowledge untold = without(own, SourceId{"own-talk"});
+  EXPECT_TRUE(untold.sources.empty() && untold.rules[1].sources.empty());
+  EXPECT_EQ(untold.rules[1].strength, Strength::practice);
+  EXPECT_THAT(idsOf(without(own, RuleId{"own-slow"}).rules), ElementsAre("own-low"));
+}
+
 } // namespace
 } // namespace matwright
