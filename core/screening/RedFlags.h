@@ -1,4 +1,5 @@
-// What sends a person to a clinician before, or stops them during, any class. It prompts; the teacher does not diagnose.
+// What sends a person to a clinician before, or stops them during, any class. It prompts; the teacher does not
+// diagnose.
 #pragma once
 
 #include "core/screening/Rule.h"

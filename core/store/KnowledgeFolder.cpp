@@ -61,7 +61,8 @@ Drafts<MovementDraft> readCatalogue(const fs::path& folder, Errors& errors) {
 
 RedFlagDrafts readRedFlags(const fs::path& file, Errors& errors) {
   const std::string name = file.string();
-  const auto tree = readFile(file).and_then([&](const std::string& text) { return openTree(text, name, kRedFlagsFormat); });
+  const auto tree =
+      readFile(file).and_then([&](const std::string& text) { return openTree(text, name, kRedFlagsFormat); });
   if (!tree) {
     errors.push_back(tree.error());
     return {};
