@@ -85,6 +85,8 @@ struct QualifierTest {
 //   total, stretch, step   raised when there is more
 //   early, late, order     raised when there is less
 struct Threshold {
+  static constexpr double kMost = 24 * 3600; // whatever the unit
+
   double amount = 0;
   MeasureUnit unit{};
   ThresholdOrigin origin{};
@@ -121,6 +123,8 @@ struct Earlier {
 };
 
 struct Rule {
+  static constexpr int kLongestInstead = 8; // words
+
   RuleId id;
   std::optional<ConditionId> condition; // none: whatever the condition
   EnumSet<AgeBand> ages;                // empty: whatever the age

@@ -74,6 +74,9 @@ RedFlagDrafts readRedFlagDrafts(const Json& tree, Reading& reading);
 
 // The entries of a list on their own, for files that hold more than one kind. Nothing for an absent list.
 std::vector<MovementDraft> readMovementList(const std::optional<Spot>& spot);
+std::vector<ConditionDraft> readConditionList(const std::optional<Spot>& spot);
+std::vector<SourceDraft> readSourceList(const std::optional<Spot>& spot);
+std::vector<RuleDraft> readRuleList(const std::optional<Spot>& spot);
 
 // As the reader takes it, with poses written over the upright body.
 Json movementJson(const Movement& movement);

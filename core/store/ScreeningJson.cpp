@@ -9,9 +9,7 @@ namespace {
 constexpr std::size_t kMostConditions = 1000, kMostSources = 5000, kMostRules = 10000;
 constexpr std::size_t kMostOfOne = 50; // qualifiers of a condition, tests and sources of a rule
 constexpr int kMostWeeks = 52 * 100;
-constexpr double kMostMeasured = 24 * 3600; // of a threshold, in its unit
-constexpr double kWholeClass = 100;         // percent
-constexpr int kLongestInstead = 8;          // words
+constexpr double kWholeClass = 100; // percent
 
 QualifierSpec readQualifierSpec(const Spot& spot) {
   ObjectReader object(spot);
@@ -150,7 +148,7 @@ Measure readMeasure(const std::optional<Spot>& spot, double least, EnumSet<Measu
   const auto unit = findWord<MeasureUnit>(unitSpot);
   if (unit && !units.contains(*unit))
     unitSpot->note(ErrorCode::unknownWord, wordsOf(units));
-  const Measure measure{readNumber(amount, least, unit == MeasureUnit::percent ? kWholeClass : kMostMeasured),
+  const Measure measure{readNumber(amount, least, unit == MeasureUnit::percent ? kWholeClass : Threshold::kMost),
                         unit.value_or(MeasureUnit{})};
   object.refuseRest();
   return measure;
@@ -257,7 +255,7 @@ RuleDraft readRule(const Spot& spot) {
   rule.after = readEarlier(object, scope);
   rule.level = readWord<Level>(object.need("level"));
   rule.why = readText(object.need("why"), 1, kLongestNote);
-  rule.instead = readWords(object.need("instead"), 1, kLongestInstead);
+  rule.instead = readWords(object.need("instead"), 1, Rule::kLongestInstead);
   const auto strength = findWord<Strength>(object.need("strength"));
   rule.strength = strength.value_or(Strength{});
   rule.check = readWord<Verification>(object.need("check"));
@@ -308,29 +306,45 @@ Json testJson(const QualifierTest& test) {
 }
 
 template <class Draft>
-std::vector<Draft> readDrafts(const Json& tree, Reading& reading, const char* key, std::size_t most,
-                              Draft (*read)(const Spot&)) {
+std::vector<Draft> readEach(const std::optional<Spot>& spot, std::size_t most, Draft (*read)(const Spot&)) {
+  std::vector<Draft> drafts;
+  for (const Spot& entry : readList(spot, 0, most))
+    drafts.push_back(read(entry));
+  return drafts;
+}
+
+template <class Draft>
+std::vector<Draft> readDrafts(const Json& tree, Reading& reading, const char* key,
+                              std::vector<Draft> (*read)(const std::optional<Spot>&)) {
   ObjectReader root(Spot{&tree, {}, &reading});
   takeFrame(root);
-  std::vector<Draft> drafts;
-  for (const Spot& entry : readList(root.need(key), 0, most))
-    drafts.push_back(read(entry));
+  auto drafts = read(root.need(key));
   root.refuseRest();
   return drafts;
 }
 
 } // namespace
 
+std::vector<ConditionDraft> readConditionList(const std::optional<Spot>& spot) {
+  return readEach(spot, kMostConditions, readCondition);
+}
+
+std::vector<SourceDraft> readSourceList(const std::optional<Spot>& spot) {
+  return readEach(spot, kMostSources, readSource);
+}
+
+std::vector<RuleDraft> readRuleList(const std::optional<Spot>& spot) { return readEach(spot, kMostRules, readRule); }
+
 std::vector<ConditionDraft> readConditionDrafts(const Json& tree, Reading& reading) {
-  return readDrafts(tree, reading, "conditions", kMostConditions, readCondition);
+  return readDrafts(tree, reading, "conditions", readConditionList);
 }
 
 std::vector<SourceDraft> readSourceDrafts(const Json& tree, Reading& reading) {
-  return readDrafts(tree, reading, "sources", kMostSources, readSource);
+  return readDrafts(tree, reading, "sources", readSourceList);
 }
 
 std::vector<RuleDraft> readRuleDrafts(const Json& tree, Reading& reading) {
-  return readDrafts(tree, reading, "rules", kMostRules, readRule);
+  return readDrafts(tree, reading, "rules", readRuleList);
 }
 
 Json conditionJson(const Condition& condition) {

@@ -1,5 +1,6 @@
 #include "ui/document/KnowledgeDocument.h"
 
+#include "core/store/Store.h"
 #include "ui/document/ValueChange.h"
 
 #include <algorithm>
@@ -35,6 +36,12 @@ KnowledgeDocument::Done KnowledgeDocument::change(OwnKnowledge after, const QStr
     return {};
   if (!lockedBy_.empty())
     return failure(lockedBy_);
+  auto read = parseOwnKnowledge(ownKnowledgeText(after), {}, *builtIn_);
+  if (!read)
+    return failure(std::move(read.error()));
+  after = std::move(read->value);
+  if (after == *own_)
+    return {};
   undoStack_.push(new ValueChange<OwnKnowledge>([this](Shared own) { show(std::move(own)); }, own_,
                                                 std::make_shared<const OwnKnowledge>(std::move(after)), what, mergeKey,
                                                 gesture_));
@@ -117,8 +124,13 @@ KnowledgeDocument::Done KnowledgeDocument::remove(const RuleId& rule, const QStr
 
 KnowledgeDocument::Done KnowledgeDocument::setThreshold(const RuleId& rule, std::optional<double> amount,
                                                         const QString& what, const QString& mergeKey) {
+  const auto& rules = builtIn_->rules.rules;
+  const auto found = std::find_if(rules.begin(), rules.end(), [&](const Rule& each) { return each.id == rule; });
+  if (found == rules.end() || !thresholdIsOpen(*found))
+    return failure(std::vector{
+        Error{ErrorCode::unknownReference, {}, {}, "a rule whose threshold is open to change", rule.value}});
   OwnKnowledge after = *own_;
-  if (amount)
+  if (amount && *amount != found->threshold->amount)
     after.thresholds[rule] = *amount;
   else
     after.thresholds.erase(rule);
@@ -130,7 +142,8 @@ std::optional<Movement> KnowledgeDocument::copyOf(const MovementId& movement) co
   if (!original)
     return std::nullopt;
   Movement copy = *original;
-  copy.id = mintMovementId(*knowledge_, original->name);
+  copy.id = mintMovementId(*knowledge_, original->id.value);
+  copy.name = tr("%1, own").arg(QString::fromStdString(original->name)).toStdString();
   return copy;
 }
 
@@ -139,6 +152,8 @@ std::optional<Rule> KnowledgeDocument::copyOf(const RuleId& rule) const {
     if (original.id == rule) {
       Rule copy = original;
       copy.id = mintRuleId(*knowledge_, original.id.value);
+      if (copy.threshold)
+        copy.threshold->usual = copy.threshold->amount;
       return copy;
     }
   return std::nullopt;

@@ -36,7 +36,8 @@ public:
   // Makes `after` of one's own knowledge as one entry of the undo list, which leaves no entry when nothing changes; for
   // `mergeKey` see PlanDocument::perform. Refused is what could not be written to a file and read again: texts and
   // numbers out of their bounds, unknown references, ids twice. An editor keeps such a draft to itself, and shows the
-  // faults of it (core/knowledge/Faults.h), until it can be put here.
+  // faults of it (core/knowledge/Faults.h), until it can be put here. What is kept is what would be read again: without
+  // what a scope of rules has no use for.
   Done change(OwnKnowledge after, const QString& what, const QString& mergeKey = {});
   void sealGesture() { ++gesture_; }
 
@@ -57,7 +58,8 @@ public:
   Done remove(const SourceId& source, const QString& what);
   Done remove(const RuleId& rule, const QString& what);
 
-  // One's own threshold for a rule of the program, or none: then the program's holds again.
+  // One's own threshold for a rule of the program, or none: then the program's holds again, as it does when both are
+  // equal. Refused for a rule whose threshold is not open, see thresholdIsOpen().
   Done setThreshold(const RuleId& rule, std::optional<double> amount, const QString& what,
                     const QString& mergeKey = {});
 
