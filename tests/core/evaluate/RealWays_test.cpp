@@ -124,9 +124,12 @@ TEST_F(RealWays, NoWayLeadsOverAChairThatNobodyAskedFor) {
   for (FeatureSet avoid : avoided) {
     const Ways ways(graph(), avoid);
     for (const Position& from : graph().positions())
-      for (const Position& to : graph().positions())
-        for (const Change* change : ways.between(from.id, to.id).value().changes)
+      for (const Position& to : graph().positions()) {
+        const auto way = ways.between(from.id, to.id);
+        ASSERT_TRUE(way);
+        for (const Change* change : way->changes)
           EXPECT_TRUE(change->to != chair || to.id == chair) << from.id.value << " -> " << to.id.value;
+      }
   }
 }
 
