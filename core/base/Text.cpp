@@ -59,4 +59,11 @@ std::string idTextFrom(std::string_view text) {
   return id;
 }
 
+std::string untakenId(const std::string& stem, const std::function<bool(const std::string&)>& taken) {
+  std::string id = stem;
+  for (int number = 2; taken(id); ++number)
+    id = stem + "-" + std::to_string(number);
+  return id;
+}
+
 } // namespace matwright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <string>
 #include <string_view>
 
@@ -14,5 +15,8 @@ bool isIdText(std::string_view text);
 // `text` made into an id: lower case, anything else than letters and digits becomes one hyphen.
 // May be empty when nothing is left.
 std::string idTextFrom(std::string_view text);
+
+// `stem` when it is not taken, else "stem-2", "stem-3" and so on, the first that is not.
+std::string untakenId(const std::string& stem, const std::function<bool(const std::string&)>& taken);
 
 } // namespace matwright

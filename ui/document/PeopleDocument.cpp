@@ -27,9 +27,7 @@ PersonId PeopleDocument::add(const QString& name, const QString& what) {
   std::string stem = idTextFrom(person.name);
   if (stem.empty())
     stem = "person";
-  person.id.value = stem;
-  for (int number = 2; find(person.id); ++number)
-    person.id.value = stem + "-" + std::to_string(number);
+  person.id.value = untakenId(stem, [this](const std::string& id) { return find({id}) != nullptr; });
   auto after = *people_;
   after.push_back(person);
   push(std::move(after), what);

@@ -33,7 +33,8 @@ std::optional<Snapshot> PlanDocument::preview(const Edit& edit) const {
   if (!after)
     return std::nullopt;
   auto evaluation = evaluated(*after);
-  return Snapshot{snapshot_.revision, std::make_shared<const ClassPlan>(std::move(*after)), std::move(evaluation)};
+  return Snapshot{snapshot_.revision, knowledge_, std::make_shared<const ClassPlan>(std::move(*after)),
+                  std::move(evaluation)};
 }
 
 StepId PlanDocument::mintStepId() {
@@ -54,10 +55,23 @@ void PlanDocument::setRoster(std::vector<Person> roster) {
   show(snapshot_.plan);
 }
 
-void PlanDocument::show(std::shared_ptr<const ClassPlan> plan) {
-  auto evaluation = evaluated(*plan);
-  snapshot_ = Snapshot{snapshot_.revision + 1, std::move(plan), std::move(evaluation)};
+void PlanDocument::setKnowledge(std::shared_ptr<const Knowledge> knowledge) {
+  if (knowledge == knowledge_)
+    return;
+  knowledge_ = std::move(knowledge);
+  take(snapshot_.plan);
+  Q_EMIT knowledgeChanged();
   Q_EMIT changed();
+}
+
+void PlanDocument::show(std::shared_ptr<const ClassPlan> plan) {
+  take(std::move(plan));
+  Q_EMIT changed();
+}
+
+void PlanDocument::take(std::shared_ptr<const ClassPlan> plan) {
+  auto evaluation = evaluated(*plan);
+  snapshot_ = Snapshot{snapshot_.revision + 1, knowledge_, std::move(plan), std::move(evaluation)};
 }
 
 std::shared_ptr<const Evaluation> PlanDocument::evaluated(const ClassPlan& plan) const {

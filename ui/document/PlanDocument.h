@@ -13,9 +13,11 @@
 
 namespace matwright {
 
-// A class with its evaluation: neither is ever seen without the other. Cheap to copy, never changes.
+// A class with its evaluation: neither is ever seen without the other. Cheap to copy, never changes. What the
+// evaluation points to in the knowledge stays as long as the snapshot.
 struct Snapshot {
   quint64 revision = 0;
+  std::shared_ptr<const Knowledge> knowledge; // that it was evaluated by
   std::shared_ptr<const ClassPlan> plan;
   std::shared_ptr<const Evaluation> evaluation;
 };
@@ -30,6 +32,7 @@ public:
   const Snapshot& snapshot() const { return snapshot_; }
   const ClassPlan& plan() const { return *snapshot_.plan; }
   const Evaluation& evaluation() const { return *snapshot_.evaluation; }
+  // May be another one after knowledgeChanged(); who keeps pointers into it keeps snapshot().knowledge with them.
   const Knowledge& knowledge() const { return *knowledge_; }
   const std::vector<Person>& roster() const { return roster_; }
   Date day() const; // the class's own date, or today
@@ -50,17 +53,21 @@ public:
   void load(ClassPlan plan);
   // The people on file. Not part of the undo list of the class; the class is evaluated again.
   void setRoster(std::vector<Person> roster);
+  // Other movements and rules to know classes by. Not part of the undo list of the class; it is evaluated again.
+  void setKnowledge(std::shared_ptr<const Knowledge> knowledge);
 
   QUndoStack* undoStack() { return &undoStack_; }
   const QUndoStack* undoStack() const { return &undoStack_; }
 
 Q_SIGNALS:
-  void changed(); // the snapshot is a new one
-  void loaded();  // another class altogether; comes before its changed()
+  void changed();          // the snapshot is a new one
+  void loaded();           // another class altogether; comes before its changed()
+  void knowledgeChanged(); // knowledge() and the snapshot are new ones; comes before changed()
   void refused(matwright::Refusal refusal);
 
 private:
   void show(std::shared_ptr<const ClassPlan> plan);
+  void take(std::shared_ptr<const ClassPlan> plan);
   std::shared_ptr<const Evaluation> evaluated(const ClassPlan& plan) const;
 
   std::shared_ptr<const Knowledge> knowledge_;

@@ -1,6 +1,7 @@
 #include "core/base/Text.h"
 
 #include <gtest/gtest.h>
+#include <set>
 
 namespace matwright {
 namespace {
@@ -57,6 +58,15 @@ TEST(IdTextFrom, GivesAnIdOrNothing) {
       const std::string id = idTextFrom(static_cast<char>(code) + std::string(rest));
       EXPECT_TRUE(id.empty() || isIdText(id)) << code << rest << " gave " << id;
     }
+}
+
+TEST(UntakenId, CountsFromTwoOn) {
+  const std::set<std::string> ids = {"roll", "roll-2", "curl"};
+  const auto taken = [&](const std::string& id) { return ids.contains(id); };
+  EXPECT_EQ(untakenId("roll", taken), "roll-3");
+  EXPECT_EQ(untakenId("curl", taken), "curl-2");
+  EXPECT_EQ(untakenId("roll-2", taken), "roll-2-2");
+  EXPECT_EQ(untakenId("swim", taken), "swim");
 }
 
 } // namespace

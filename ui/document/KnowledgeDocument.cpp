@@ -1,0 +1,153 @@
+#include "ui/document/KnowledgeDocument.h"
+
+#include "ui/document/ValueChange.h"
+
+#include <algorithm>
+
+namespace matwright {
+namespace {
+
+template <class Value> void put(std::vector<Value>& values, const Value& value) {
+  const auto at = std::find_if(values.begin(), values.end(), [&](const Value& each) { return each.id == value.id; });
+  if (at != values.end())
+    *at = value;
+}
+
+} // namespace
+
+KnowledgeDocument::KnowledgeDocument(std::shared_ptr<const Knowledge> builtIn, QObject* parent)
+    : QObject(parent), builtIn_(std::move(builtIn)), knowledge_(builtIn_) {}
+
+void KnowledgeDocument::load(OwnKnowledge own) {
+  undoStack_.clear();
+  ++gesture_;
+  lockedBy_.clear();
+  show(std::make_shared<const OwnKnowledge>(std::move(own)));
+}
+
+void KnowledgeDocument::lock(std::vector<Error> errors) {
+  load({});
+  lockedBy_ = std::move(errors);
+}
+
+KnowledgeDocument::Done KnowledgeDocument::change(OwnKnowledge after, const QString& what, const QString& mergeKey) {
+  if (after == *own_)
+    return {};
+  if (!lockedBy_.empty())
+    return failure(lockedBy_);
+  undoStack_.push(new ValueChange<OwnKnowledge>([this](Shared own) { show(std::move(own)); }, own_,
+                                                std::make_shared<const OwnKnowledge>(std::move(after)), what, mergeKey,
+                                                gesture_));
+  return {};
+}
+
+Result<MovementId, std::vector<Error>> KnowledgeDocument::add(Movement movement, const QString& what) {
+  if (movement.id.empty())
+    movement.id = mintMovementId(*knowledge_, movement.name);
+  OwnKnowledge after = *own_;
+  after.movements.push_back(movement);
+  return change(std::move(after), what).map([&] { return movement.id; });
+}
+
+Result<ConditionId, std::vector<Error>> KnowledgeDocument::add(Condition condition, const QString& what) {
+  if (condition.id.empty())
+    condition.id = mintConditionId(*knowledge_, condition.name);
+  OwnKnowledge after = *own_;
+  after.conditions.push_back(condition);
+  return change(std::move(after), what).map([&] { return condition.id; });
+}
+
+Result<SourceId, std::vector<Error>> KnowledgeDocument::add(Source source, const QString& what) {
+  if (source.id.empty())
+    source.id = mintSourceId(*knowledge_, source.cite);
+  OwnKnowledge after = *own_;
+  after.sources.push_back(source);
+  return change(std::move(after), what).map([&] { return source.id; });
+}
+
+Result<RuleId, std::vector<Error>> KnowledgeDocument::add(Rule rule, const QString& what) {
+  if (rule.id.empty())
+    rule.id = mintRuleId(*knowledge_, rule.instead);
+  OwnKnowledge after = *own_;
+  after.rules.push_back(rule);
+  return change(std::move(after), what).map([&] { return rule.id; });
+}
+
+KnowledgeDocument::Done KnowledgeDocument::replace(const Movement& movement, const QString& what,
+                                                   const QString& mergeKey) {
+  OwnKnowledge after = *own_;
+  put(after.movements, movement);
+  return change(std::move(after), what, mergeKey);
+}
+
+KnowledgeDocument::Done KnowledgeDocument::replace(const Condition& condition, const QString& what,
+                                                   const QString& mergeKey) {
+  OwnKnowledge after = *own_;
+  put(after.conditions, condition);
+  return change(std::move(after), what, mergeKey);
+}
+
+KnowledgeDocument::Done KnowledgeDocument::replace(const Source& source, const QString& what, const QString& mergeKey) {
+  OwnKnowledge after = *own_;
+  put(after.sources, source);
+  return change(std::move(after), what, mergeKey);
+}
+
+KnowledgeDocument::Done KnowledgeDocument::replace(const Rule& rule, const QString& what, const QString& mergeKey) {
+  OwnKnowledge after = *own_;
+  put(after.rules, rule);
+  return change(std::move(after), what, mergeKey);
+}
+
+KnowledgeDocument::Done KnowledgeDocument::remove(const MovementId& movement, const QString& what) {
+  return change(without(*own_, movement), what);
+}
+
+KnowledgeDocument::Done KnowledgeDocument::remove(const ConditionId& condition, const QString& what) {
+  return change(without(*own_, condition), what);
+}
+
+KnowledgeDocument::Done KnowledgeDocument::remove(const SourceId& source, const QString& what) {
+  return change(without(*own_, source), what);
+}
+
+KnowledgeDocument::Done KnowledgeDocument::remove(const RuleId& rule, const QString& what) {
+  return change(without(*own_, rule), what);
+}
+
+KnowledgeDocument::Done KnowledgeDocument::setThreshold(const RuleId& rule, std::optional<double> amount,
+                                                        const QString& what, const QString& mergeKey) {
+  OwnKnowledge after = *own_;
+  if (amount)
+    after.thresholds[rule] = *amount;
+  else
+    after.thresholds.erase(rule);
+  return change(std::move(after), what, mergeKey);
+}
+
+std::optional<Movement> KnowledgeDocument::copyOf(const MovementId& movement) const {
+  const Movement* original = knowledge_->catalogue.find(movement);
+  if (!original)
+    return std::nullopt;
+  Movement copy = *original;
+  copy.id = mintMovementId(*knowledge_, original->name);
+  return copy;
+}
+
+std::optional<Rule> KnowledgeDocument::copyOf(const RuleId& rule) const {
+  for (const Rule& original : knowledge_->rules.rules)
+    if (original.id == rule) {
+      Rule copy = original;
+      copy.id = mintRuleId(*knowledge_, original.id.value);
+      return copy;
+    }
+  return std::nullopt;
+}
+
+void KnowledgeDocument::show(Shared own) {
+  own_ = std::move(own);
+  knowledge_ = std::make_shared<const Knowledge>(layered(*builtIn_, *own_));
+  Q_EMIT changed();
+}
+
+} // namespace matwright
