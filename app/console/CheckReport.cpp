@@ -70,8 +70,8 @@ Tree cautionTree(const Caution& caution, const Knowledge& knowledge, const Loade
         .set("sources", std::move(sources));
     if (caution.rule->condition)
       tree.set("condition", caution.rule->condition->value);
-    if (caution.rule->over)
-      tree.set("measured", std::round(caution.measured * 10) / 10).set("over", caution.rule->over->amount);
+    if (caution.rule->threshold)
+      tree.set("measured", std::round(caution.measured * 10) / 10).set("over", caution.rule->threshold->amount);
   }
   if (!caution.name.empty())
     tree.set("name", caution.name);

@@ -6,6 +6,10 @@
 
 namespace matwright {
 
+// The most that a name or a note may hold, in bytes.
+inline constexpr std::size_t kLongestName = 120;
+inline constexpr std::size_t kLongestNote = 4000;
+
 // Words separated by white space; a dash or sign alone is no word.
 int countWords(std::string_view text);
 

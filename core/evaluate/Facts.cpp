@@ -1,37 +1,54 @@
 #include "core/evaluate/Facts.h"
 
+#include <algorithm>
+
 namespace matwright {
 namespace {
 
-FeatureSet featuresAt(const TransitionGraph& graph, const PositionId& id) {
+// What one resting shape is, or several have together or in common.
+struct Shape {
+  FeatureSet features;
+  EnumSet<Elevation> at;
+};
+
+Shape shapeAt(const TransitionGraph& graph, const PositionId& id) {
   const Position* position = graph.find(id);
-  return position ? position->features : FeatureSet{};
+  return position ? Shape{position->features, {position->elevation}} : Shape{};
 }
 
+Shape together(const Shape& a, const Shape& b) { return {a.features | b.features, a.at | b.at}; }
+Shape inCommon(const Shape& a, const Shape& b) { return {a.features & b.features, a.at & b.at}; }
+Shape without(const Shape& shape, FeatureSet features) { return {shape.features.without(features), shape.at}; }
+
 // Of all positions in which the step starts or ends a side.
-FeatureSet shapeOf(const TransitionGraph& graph, const TimedStep& step) {
-  FeatureSet shape = featuresAt(graph, step.start);
+Shape shapeOf(const TransitionGraph& graph, const TimedStep& step) {
+  Shape shape = shapeAt(graph, step.start);
   if (step.end != step.start)
-    shape |= featuresAt(graph, step.end);
+    shape = together(shape, shapeAt(graph, step.end));
   if (const Movement* movement = step.movement; movement && movement->sides == Sides::each) {
     // The first side ends, and the second starts, where neither `start` nor `end` may be.
     const bool both = step.work.left > Seconds{} && step.work.right > Seconds{};
     if (both)
-      shape |= featuresAt(graph, movement->end) | featuresAt(graph, graph.mirrored(movement->start));
+      shape = together(shape, together(shapeAt(graph, movement->end), shapeAt(graph, graph.mirrored(movement->start))));
   }
   return shape;
 }
 
 FeatureSet removed(const TimedStep& step) { return step.option ? step.option->removes : FeatureSet{}; }
 
-FeatureSet restBefore(const TransitionGraph& graph, const TimedStep* before, const TimedStep& step) {
-  FeatureSet rest = featuresAt(graph, step.start).without(removed(step));
+Shape restBefore(const TransitionGraph& graph, const TimedStep* before, const TimedStep& step) {
+  Shape rest = without(shapeAt(graph, step.start), removed(step));
   if (!before || before->end.empty())
     return rest;
-  rest = rest & featuresAt(graph, before->end).without(removed(*before));
+  rest = inCommon(rest, without(shapeAt(graph, before->end), removed(*before)));
   for (const Change* change : step.way.changes)
-    rest = rest & featuresAt(graph, change->to);
+    rest = inCommon(rest, shapeAt(graph, change->to));
   return rest;
+}
+
+Seconds oneSideOf(const TimedStep& step) {
+  const bool apart = step.movement && step.movement->sides == Sides::each;
+  return apart ? std::max(step.work.left, step.work.right) : step.work.whole;
 }
 
 } // namespace
@@ -42,16 +59,25 @@ std::vector<StepFacts> factsOf(const TransitionGraph& graph, const Schedule& sch
   const TimedStep* before = nullptr;
   for (const TimedStep& step : schedule.steps) {
     StepFacts facts;
-    facts.shapeFeatures = shapeOf(graph, step).without(removed(step));
+    const Shape shape = without(shapeOf(graph, step), removed(step));
+    facts.shapeFeatures = shape.features;
     facts.features = facts.shapeFeatures;
-    if (step.movement)
+    facts.at = shape.at;
+    if (step.movement) {
       facts.features |= step.movement->features.without(removed(step));
+      facts.effort = effortOf(*step.movement, step.option);
+    }
     if (step.option)
       facts.features |= step.option->adds;
     facts.wayFeatures = step.way.features | step.turn.features;
-    facts.restFeatures = restBefore(graph, before, step);
+    const Shape rest = restBefore(graph, before, step);
+    facts.restFeatures = rest.features;
+    facts.restAt = rest.at;
     facts.gap = step.gap;
+    facts.workBegin = step.workBegin;
     facts.work = step.work.whole;
+    facts.turning = step.turning;
+    facts.oneSide = oneSideOf(step);
     facts.repetitions = step.work.repetitions;
     all.push_back(facts);
     before = &step;

@@ -17,11 +17,12 @@ Caution plainCaution(CautionKind kind, Level level, std::optional<StepId> step, 
   return caution;
 }
 
-Caution cautionOf(const RuleBook& book, const Finding& finding, std::optional<StepId> step) {
+Caution cautionOf(const RuleBook& book, const Finding& finding, const Schedule& schedule) {
   Caution caution;
   caution.kind = CautionKind::rule;
   caution.level = finding.level;
-  caution.step = step;
+  if (finding.step != Finding::kNone)
+    caution.step = schedule.steps[finding.step].id;
   caution.rule = &book.rules[finding.rule];
   caution.person = finding.person;
   caution.condition = finding.condition;
@@ -29,6 +30,10 @@ Caution cautionOf(const RuleBook& book, const Finding& finding, std::optional<St
   caution.cleared = finding.cleared;
   caution.assumed = finding.assumed;
   caution.measured = finding.measured;
+  caution.instructed = finding.instructed;
+  caution.clearance = finding.clearance;
+  if (finding.earlier != Finding::kNone)
+    caution.earlier = schedule.steps[finding.earlier].id;
   return caution;
 }
 
@@ -113,22 +118,22 @@ std::vector<Caution> Group::cautionsOn(const ClassPlan& plan, const Schedule& sc
   cautions.reserve(findings.size() + unknown_.size());
   auto finding = findings.begin();
   // Both lists have the strongest first; of equal level, what is wrong for everybody comes before what rules say.
-  const auto merge = [&](std::vector<Caution>& plain, std::size_t place, std::optional<StepId> step) {
+  const auto merge = [&](std::vector<Caution>& plain, std::size_t place) {
     for (Caution& caution : plain) {
       for (; finding != findings.end() && finding->step == place && finding->level > caution.level; ++finding)
-        cautions.push_back(cautionOf(knowledge_.rules, *finding, step));
+        cautions.push_back(cautionOf(knowledge_.rules, *finding, schedule));
       cautions.push_back(std::move(caution));
     }
     for (; finding != findings.end() && finding->step == place; ++finding)
-      cautions.push_back(cautionOf(knowledge_.rules, *finding, step));
+      cautions.push_back(cautionOf(knowledge_.rules, *finding, schedule));
     plain.clear();
   };
   std::vector<Caution> plain = unknown_;
-  merge(plain, Finding::kNone, std::nullopt);
+  merge(plain, Finding::kNone);
   std::size_t index = 0;
   forEachStep(plan, [&](const Step& step) {
     addPlainCautions(step, schedule.steps[index], plain);
-    merge(plain, index, step.id);
+    merge(plain, index);
     ++index;
   });
   return cautions;

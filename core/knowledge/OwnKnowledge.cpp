@@ -42,7 +42,7 @@ template <class Value, class AnyId> void eraseId(std::vector<Value>& values, con
 
 } // namespace
 
-bool thresholdIsOpen(const Rule& rule) { return rule.over && rule.over->origin == ThresholdOrigin::ours; }
+bool thresholdIsOpen(const Rule& rule) { return rule.threshold && rule.threshold->origin == ThresholdOrigin::ours; }
 
 Knowledge layered(const Knowledge& builtIn, const OwnKnowledge& own) {
   std::vector<Movement> movements = builtIn.catalogue.movements();
@@ -50,7 +50,7 @@ Knowledge layered(const Knowledge& builtIn, const OwnKnowledge& own) {
   Knowledge all{Catalogue(std::move(movements)), builtIn.transitions, builtIn.rules};
   for (Rule& rule : all.rules.rules)
     if (const auto set = own.thresholds.find(rule.id); set != own.thresholds.end() && thresholdIsOpen(rule))
-      rule.over->amount = set->second;
+      rule.threshold->amount = set->second;
   append(all.rules.conditions, own.conditions);
   append(all.rules.sources, own.sources);
   append(all.rules.rules, own.rules);

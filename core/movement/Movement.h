@@ -56,6 +56,11 @@ struct Option {
 };
 
 struct Movement {
+  static constexpr int kShortestSetUp = 8, kLongestSetUp = 25; // words
+  static constexpr int kLongestAction = 9;                     // words
+  static constexpr std::size_t kMostOptions = 20;
+  static constexpr std::size_t kMostNamed = 20; // other movements, as prerequisites or as counter-movements
+
   MovementId id;
   std::string name;
   Repertoire repertoire{};

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/Date.h"
+#include "core/base/Text.h"
 #include "core/movement/Movement.h"
 #include "core/people/Person.h"
 #include "core/units/Units.h"
@@ -14,10 +15,6 @@
 #include <vector>
 
 namespace matwright {
-
-// The most that a name or a note of a document may hold, in bytes.
-inline constexpr std::size_t kLongestName = 120;
-inline constexpr std::size_t kLongestNote = 4000;
 
 // Identity of a step within one class: positive, never used twice in the life of an open document.
 struct StepId {

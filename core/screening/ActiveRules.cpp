@@ -53,28 +53,40 @@ Answer answerTo(const Rule& rule, const Condition* condition, const PersonCondit
   return all;
 }
 
+// What one rule has to do with one person, added to `active`.
+void addFor(const RuleBook& book, std::size_t index, const Person& person, std::size_t place, Date day,
+            std::vector<ActiveRule>& active) {
+  const Rule& rule = book.rules[index];
+  if (!rule.ages.empty() && !(person.ageBand && rule.ages.contains(*person.ageBand)))
+    return;
+  if (!rule.condition) {
+    active.push_back({index, place, Finding::kNone, !rule.when.empty()});
+    return;
+  }
+  for (std::size_t at = 0; at < person.conditions.size(); ++at) {
+    const PersonCondition& held = person.conditions[at];
+    if (*rule.condition != held.condition)
+      continue;
+    const Condition* condition = rule.when.empty() ? nullptr : book.findCondition(*rule.condition);
+    const Answer all = answerTo(rule, condition, held, day);
+    if (all != Answer::speaksAgainst)
+      active.push_back({index, place, at, all == Answer::open});
+  }
+}
+
 template <class PersonAt>
 std::vector<ActiveRule> activeRulesOf(const RuleBook& book, std::size_t people, PersonAt personAt, Date day) {
   std::vector<ActiveRule> active;
-  for (std::size_t rule = 0; rule < book.rules.size(); ++rule)
-    if (!book.rules[rule].condition)
+  std::vector<std::size_t> forSome;
+  for (std::size_t rule = 0; rule < book.rules.size(); ++rule) {
+    if (isForSome(book.rules[rule]))
+      forSome.push_back(rule);
+    else
       active.push_back({rule, Finding::kNone, Finding::kNone, !book.rules[rule].when.empty()});
-  for (std::size_t person = 0; person < people; ++person) {
-    const std::vector<PersonCondition>& conditions = personAt(person).conditions;
-    if (conditions.empty())
-      continue;
-    for (std::size_t rule = 0; rule < book.rules.size(); ++rule) {
-      const Rule& candidate = book.rules[rule];
-      for (std::size_t at = 0; at < conditions.size(); ++at) {
-        if (!candidate.condition || *candidate.condition != conditions[at].condition)
-          continue;
-        const Condition* condition = candidate.when.empty() ? nullptr : book.findCondition(*candidate.condition);
-        const Answer all = answerTo(candidate, condition, conditions[at], day);
-        if (all != Answer::speaksAgainst)
-          active.push_back({rule, person, at, all == Answer::open});
-      }
-    }
   }
+  for (std::size_t person = 0; person < people; ++person)
+    for (std::size_t rule : forSome)
+      addFor(book, rule, personAt(person), person, day, active);
   return active;
 }
 
@@ -95,7 +107,7 @@ FeatureSet featuresToAvoidOnWays(const RuleBook& book, std::span<const ActiveRul
   for (const ActiveRule& each : active) {
     const Rule& rule = book.rules[each.rule];
     if (rule.scope == Scope::way && rule.level >= Level::adapt)
-      avoid |= rule.any | rule.all;
+      avoid |= rule.asks.any | rule.asks.all;
   }
   return avoid;
 }

@@ -4,11 +4,16 @@
 
 namespace matwright {
 
-FeatureSet matched(const Rule& rule, FeatureSet asked) {
-  const FeatureSet some = asked & rule.any;
-  if (!asked.containsAll(rule.all) || (some.empty() && !rule.any.empty()))
-    return {};
-  return some | rule.all;
+bool namesNothing(const Demand& demand) {
+  return demand.any.empty() && demand.all.empty() && demand.at.empty() && demand.effortFrom == 0;
+}
+
+std::optional<FeatureSet> met(const Demand& demand, const Asked& asked) {
+  const FeatureSet some = asked.features & demand.any;
+  if (namesNothing(demand) || !asked.features.containsAll(demand.all) || (some.empty() && !demand.any.empty()) ||
+      (!demand.at.empty() && !asked.at.intersects(demand.at)) || asked.effort.value() < demand.effortFrom)
+    return std::nullopt;
+  return some | demand.all;
 }
 
 const Condition* RuleBook::findCondition(const ConditionId& id) const {

@@ -2,9 +2,12 @@
 
 #include "core/base/Date.h"
 #include "core/base/Id.h"
+#include "core/body/Body.h"
 #include "core/body/Feature.h"
 #include "core/people/Condition.h"
 #include "core/people/Level.h"
+#include "core/people/Person.h"
+#include "core/units/Units.h"
 
 #include <optional>
 #include <string>
@@ -17,10 +20,22 @@ using RuleId = Id<RuleTag>;
 struct SourceTag;
 using SourceId = Id<SourceTag>;
 
-// What a rule looks at: what a step asks, what getting there asks, a running total over the class, a stretch in a
-// row without a break, or the class as a whole.
-enum class Scope { step, way, total, stretch, wholeClass };
-template <> struct Words<Scope> { static constexpr auto list = wordList("step", "way", "total", "stretch", "class"); };
+// What a rule looks at:
+//
+//   step        what a step asks
+//   way         what getting there asks
+//   total       a running total over the class
+//   stretch     a stretch in a row, without a break
+//   early       a step of which a part lies in the first part of the class
+//   late        a step of which a part lies in the last part of the class
+//   order       a step too soon after one of another kind
+//   missing     a class in which no step asks something that it should
+//   wholeClass  the class as a whole, whatever is in it
+enum class Scope { step, way, total, stretch, early, late, order, missing, wholeClass };
+template <> struct Words<Scope> {
+  static constexpr auto list =
+      wordList("step", "way", "total", "stretch", "early", "late", "order", "missing", "class");
+};
 
 enum class Strength { guideline, consensus, evidence, practice };
 template <> struct Words<Strength> {
@@ -41,8 +56,11 @@ template <> struct Words<SourceKind> {
 enum class ThresholdOrigin { published, ours };
 template <> struct Words<ThresholdOrigin> { static constexpr auto list = wordList("published", "ours"); };
 
-enum class MeasureUnit { seconds, repetitions };
-template <> struct Words<MeasureUnit> { static constexpr auto list = wordList("seconds", "repetitions"); };
+// `changes`: ways into steps. `percent`: of the length of the class.
+enum class MeasureUnit { seconds, repetitions, steps, changes, percent };
+template <> struct Words<MeasureUnit> {
+  static constexpr auto list = wordList("seconds", "repetitions", "steps", "changes", "percent");
+};
 
 struct Source {
   SourceId id;
@@ -62,21 +80,59 @@ struct QualifierTest {
   friend bool operator==(const QualifierTest&, const QualifierTest&) = default;
 };
 
+// The amount by which a rule is raised; its scope says what is measured and to which side of the amount it speaks.
+//
+//   total, stretch, step   raised when there is more
+//   early, late, order     raised when there is less
 struct Threshold {
-  double amount = 0; // raised when the sum is greater
+  static constexpr double kMost = 24 * 3600; // whatever the unit
+
+  double amount = 0;
   MeasureUnit unit{};
   ThresholdOrigin origin{};
+  double usual = 0; // as it came with the program; `amount` differs from it where the teacher set her own
   friend bool operator==(const Threshold&, const Threshold&) = default;
 };
 
+// What is asked of the body at one place of a class, as far as a rule can look for it.
+struct Asked {
+  FeatureSet features;
+  EnumSet<Elevation> at;
+  Effort effort;
+};
+
+// What a rule looks for. All that it names must hold together; a demand that names nothing is never met.
+struct Demand {
+  FeatureSet any;        // one of them is enough; empty: no such demand
+  FeatureSet all;        // all together
+  EnumSet<Elevation> at; // one of these heights; empty: whatever the height
+  int effortFrom = 0;    // this effort or more; 0: whatever the effort
+  friend bool operator==(const Demand&, const Demand&) = default;
+};
+
+bool namesNothing(const Demand& demand);
+
+// The features by which a demand is met, which may be none; nothing when it is not met.
+std::optional<FeatureSet> met(const Demand& demand, const Asked& asked);
+
+// What came before, in a rule on the order of steps.
+struct Earlier {
+  Demand demand;
+  Seconds lasting; // counts only when it took longer than this without a break; 0: however short it was
+  friend bool operator==(const Earlier&, const Earlier&) = default;
+};
+
 struct Rule {
+  static constexpr int kLongestInstead = 8; // words
+
   RuleId id;
-  std::optional<ConditionId> condition; // none: for everybody
+  std::optional<ConditionId> condition; // none: whatever the condition
+  EnumSet<AgeBand> ages;                // empty: whatever the age
   std::vector<QualifierTest> when;      // all must hold
-  FeatureSet any;                       // one of them is enough; empty: no such demand
-  FeatureSet all;                       // all together
+  Demand asks;                          // empty for wholeClass, and only there
   Scope scope{};
-  std::optional<Threshold> over; // for total and stretch, and only there
+  std::optional<Threshold> threshold; // none for way, missing and wholeClass; a step may have one; the others have one
+  std::optional<Earlier> after;       // for order, and only there
   Level level{};
   std::string why;
   std::string instead;
@@ -88,8 +144,8 @@ struct Rule {
   friend bool operator==(const Rule&, const Rule&) = default;
 };
 
-// The features of `asked` that make the rule speak; empty when it stays silent.
-FeatureSet matched(const Rule& rule, FeatureSet asked);
+// Whether a rule is for people of its kind and not for everybody.
+inline bool isForSome(const Rule& rule) { return rule.condition || !rule.ages.empty(); }
 
 // Conditions, rules and their sources. Ids are unique within each list and every reference resolves.
 struct RuleBook {

@@ -1,5 +1,7 @@
 #include "core/screening/Screening.h"
 
+#include "core/screening/Voices.h"
+
 #include <algorithm>
 #include <array>
 #include <tuple>
@@ -7,170 +9,75 @@
 namespace matwright {
 namespace {
 
-// Sums of seconds pass a threshold only by more than the rounding of their terms.
-constexpr double kRounding = 1e-6;
-
-// Where a running rule speaks, and for what.
-struct Passing {
-  std::size_t step = 0;
-  FeatureSet because;
-  double measured = 0;
-};
-
-// One sum in the making: of the whole class, or of a stretch.
-class Running {
-public:
-  Running(const Rule& rule, std::vector<Passing>& passings)
-      : rule_(rule), over_(rule.over.value_or(Threshold{})), passings_(passings) {}
-
-  bool inSeconds() const { return over_.unit == MeasureUnit::seconds; }
-  void addGap(const StepFacts& facts) {
-    if (const FeatureSet resting = matched(rule_, facts.restFeatures); inSeconds() && !resting.empty()) {
-      sum_ += facts.gap.value();
-      because_ |= resting;
-    }
-  }
-  void addWork(std::size_t step, const StepFacts& facts) {
-    if (const FeatureSet asked = matched(rule_, facts.features); !asked.empty()) {
-      sum_ += inSeconds() ? facts.work.value() : facts.repetitions;
-      because_ |= asked;
-    }
-    if (passedAt_ == Finding::kNone && sum_ > over_.amount + kRounding)
-      passedAt_ = step;
-  }
-  void close() {
-    if (passedAt_ != Finding::kNone)
-      passings_.push_back({passedAt_, because_, sum_});
-    sum_ = 0;
-    because_ = {};
-    passedAt_ = Finding::kNone;
-  }
-
-private:
-  const Rule& rule_;
-  Threshold over_;
-  std::vector<Passing>& passings_;
-  double sum_ = 0;
-  FeatureSet because_;
-  std::size_t passedAt_ = Finding::kNone;
-};
-
-std::vector<Passing> totalPassings(const Rule& rule, std::span<const StepFacts> steps) {
-  std::vector<Passing> passings;
-  Running running(rule, passings);
-  for (std::size_t i = 0; i < steps.size(); ++i) {
-    running.addGap(steps[i]);
-    running.addWork(i, steps[i]);
-  }
-  running.close();
-  return passings;
+bool covers(const Clearance& clearance, FeatureSet because, Date day) {
+  return (clearance.features.empty() || (!because.empty() && clearance.features.containsAll(because))) &&
+         holdsOn(clearance, day);
 }
 
-// What goes on from one step to the next: what lasts in the rest between them, and what both ask without owing it to
-// the shape they rest in (a head lifted in two movements in a row).
-FeatureSet carriedOver(const StepFacts& before, const StepFacts& after) {
-  return after.restFeatures |
-         (before.features.without(before.shapeFeatures) & after.features.without(after.shapeFeatures));
+// Whether one of two written instructions comes before the other in weight: the later one, of one day the stronger.
+bool outweighs(const Clearance& a, const Clearance& b) {
+  const std::chrono::sys_days one{a.given}, other{b.given};
+  return one != other ? one > other : *a.sets > *b.sets;
 }
 
-std::vector<Passing> stretchPassings(const Rule& rule, std::span<const StepFacts> steps) {
-  std::vector<Passing> passings;
-  Running running(rule, passings);
-  for (std::size_t i = 0; i < steps.size(); ++i) {
-    if (matched(rule, steps[i].features).empty()) {
-      running.close();
+// Sets the level of a finding by what the person's clinician allowed or instructed.
+void heed(const std::vector<Clearance>& clearances, Date day, Finding& finding) {
+  std::size_t instruction = Finding::kNone, allowance = Finding::kNone;
+  for (std::size_t i = 0; i < clearances.size(); ++i) {
+    if (!covers(clearances[i], finding.because, day))
       continue;
-    }
-    if (i > 0 && running.inSeconds() && matched(rule, carriedOver(steps[i - 1], steps[i])).empty())
-      running.close();
-    running.addGap(steps[i]);
-    running.addWork(i, steps[i]);
+    if (!clearances[i].sets)
+      allowance = std::min(allowance, i);
+    else if (instruction == Finding::kNone || outweighs(clearances[i], clearances[instruction]))
+      instruction = i;
   }
-  running.close();
-  return passings;
+  if (instruction != Finding::kNone) {
+    finding.level = *clearances[instruction].sets;
+    finding.instructed = true;
+    finding.clearance = instruction;
+  } else if (allowance != Finding::kNone && finding.level == Level::askFirst) {
+    finding.level = Level::watch;
+    finding.cleared = true;
+    finding.clearance = allowance;
+  }
 }
 
-bool covered(const PersonCondition& condition, FeatureSet because, Date day) {
-  return std::any_of(condition.clearances.begin(), condition.clearances.end(), [&](const Clearance& clearance) {
-    const bool covers = clearance.features.empty() || (!because.empty() && clearance.features.containsAll(because));
-    return covers && holdsOn(clearance, day);
-  });
-}
-
-// What a rule says at one step, whoever it speaks for.
-struct Voice {
-  bool speaks = false;
-  FeatureSet because;
-  double measured = 0;
-};
-
-Voice voiceFor(FeatureSet because) { return {!because.empty(), because, 0}; }
-
-// The rules that anybody is concerned by, each heard once a step.
-class Voices {
+// The rules that anybody is concerned by, each heard once a step, from the first step to the last.
+class Hearing {
 public:
-  Voices(const RuleBook& book, std::span<const ActiveRule> active, std::span<const StepFacts> steps)
-      : book_(book), steps_(steps), passings_(book.rules.size()), now_(book.rules.size()) {
+  Hearing(const RuleBook& book, std::span<const ActiveRule> active, std::span<const StepFacts> steps)
+      : voices_(book.rules.size()), next_(book.rules.size(), 0), now_(book.rules.size(), nullptr) {
     std::vector<bool> listed(book.rules.size(), false);
     for (const ActiveRule& each : active) {
       if (listed[each.rule])
         continue;
       listed[each.rule] = true;
-      rules_.push_back(each.rule);
-      const Rule& rule = book.rules[each.rule];
-      if (rule.scope == Scope::total)
-        passings_[each.rule] = totalPassings(rule, steps);
-      else if (rule.scope == Scope::stretch)
-        passings_[each.rule] = stretchPassings(rule, steps);
+      voices_[each.rule] = voicesOf(book.rules[each.rule], steps);
+      if (!voices_[each.rule].empty())
+        rules_.push_back(each.rule);
     }
   }
 
-  // Hears every rule at a step, or on the class as a whole; false when all are silent.
+  // Hears every rule on the class as a whole (which comes first), or at a step; false when all are silent.
   bool hear(std::size_t step) {
     bool any = false;
     for (std::size_t rule : rules_) {
-      now_[rule] = step == Finding::kNone ? onClass(book_.rules[rule]) : at(rule, step);
-      any |= now_[rule].speaks;
+      const std::vector<Voice>& voices = voices_[rule];
+      std::size_t& next = next_[rule];
+      const bool speaks = next < voices.size() && voices[next].step == step;
+      now_[rule] = speaks ? &voices[next++] : nullptr;
+      any |= speaks;
     }
     return any;
   }
-  const Voice& operator[](std::size_t rule) const { return now_[rule]; }
+  // Null when the rule is silent here.
+  const Voice* operator[](std::size_t rule) const { return now_[rule]; }
 
 private:
-  Voice onClass(const Rule& rule) const {
-    if (rule.scope != Scope::wholeClass)
-      return {};
-    if (rule.any.empty() && rule.all.empty())
-      return {true, {}, 0};
-    FeatureSet asked;
-    for (const StepFacts& facts : steps_)
-      asked |= facts.features;
-    return voiceFor(matched(rule, asked));
-  }
-  Voice at(std::size_t index, std::size_t step) const {
-    const Rule& rule = book_.rules[index];
-    switch (rule.scope) {
-    case Scope::step:
-      return voiceFor(matched(rule, steps_[step].features));
-    case Scope::way:
-      return voiceFor(matched(rule, steps_[step].wayFeatures));
-    case Scope::total:
-    case Scope::stretch:
-      for (const Passing& passing : passings_[index])
-        if (passing.step == step)
-          return {true, passing.because, passing.measured};
-      return {};
-    case Scope::wholeClass:
-      break;
-    }
-    return {};
-  }
-
-  const RuleBook& book_;
-  std::span<const StepFacts> steps_;
-  std::vector<std::vector<Passing>> passings_; // by rule
-  std::vector<Voice> now_;                     // by rule
-  std::vector<std::size_t> rules_;             // without repetition
+  std::vector<std::vector<Voice>> voices_; // by rule
+  std::vector<std::size_t> next_;          // by rule: what was not yet heard
+  std::vector<const Voice*> now_;          // by rule
+  std::vector<std::size_t> rules_;         // that speak anywhere, without repetition
 };
 
 // kNone (everybody) comes first.
@@ -179,6 +86,20 @@ bool before(const ActiveRule& a, const ActiveRule& b) { return place(a) < place(
 
 bool weighsMore(const Finding& a, const Finding& b) {
   return a.level != b.level ? a.level > b.level : !a.assumed && b.assumed;
+}
+
+Finding findingOf(const ActiveRule& active, const Voice& voice, Level level) {
+  Finding finding;
+  finding.rule = active.rule;
+  finding.person = active.person;
+  finding.condition = active.condition;
+  finding.step = voice.step;
+  finding.level = level;
+  finding.because = voice.because;
+  finding.assumed = active.assumed;
+  finding.measured = voice.measured;
+  finding.earlier = voice.earlier;
+  return finding;
 }
 
 template <class PersonAt>
@@ -194,25 +115,21 @@ std::vector<Finding> screenOf(const RuleBook& book, PersonAt personAt, std::span
 
   std::vector<Finding> findings;
   std::array<std::vector<Finding>, kWordCount<Level>> byLevel; // of one step, each by person and rule
-  Voices voices(book, active, steps);
+  Hearing hearing(book, active, steps);
   const auto findAt = [&](std::size_t step) {
-    if (!voices.hear(step))
+    if (!hearing.hear(step))
       return;
     for (std::size_t i = 0; i < active.size();) {
       const ActiveRule& first = active[i];
-      const Voice& voice = voices[first.rule];
+      const Voice* voice = hearing[first.rule];
       std::optional<Finding> weightiest;
       for (; i < active.size() && active[i].rule == first.rule && active[i].person == first.person; ++i) {
-        if (!voice.speaks)
+        if (!voice)
           continue;
         const ActiveRule& each = active[i];
-        Finding finding{each.rule,     each.person,       each.condition, step,          book.rules[each.rule].level,
-                        voice.because, /*cleared=*/false, each.assumed,   voice.measured};
-        if (finding.level == Level::askFirst && each.person != Finding::kNone &&
-            covered(personAt(each.person).conditions[each.condition], voice.because, day)) {
-          finding.level = Level::watch;
-          finding.cleared = true;
-        }
+        Finding finding = findingOf(each, *voice, book.rules[each.rule].level);
+        if (each.condition != Finding::kNone)
+          heed(personAt(each.person).conditions[each.condition].clearances, day, finding);
         if (!weightiest || weighsMore(finding, *weightiest))
           weightiest = finding;
       }

@@ -61,6 +61,15 @@ std::vector<ConditionDraft> readConditionDrafts(const Json& tree, Reading& readi
 std::vector<SourceDraft> readSourceDrafts(const Json& tree, Reading& reading);
 std::vector<RuleDraft> readRuleDrafts(const Json& tree, Reading& reading);
 
+// The entries of a list on their own, for files that hold more than one kind. Nothing for an absent list.
+std::vector<MovementDraft> readMovementList(const std::optional<Spot>& spot);
+std::vector<ConditionDraft> readConditionList(const std::optional<Spot>& spot);
+std::vector<SourceDraft> readSourceList(const std::optional<Spot>& spot);
+std::vector<RuleDraft> readRuleList(const std::optional<Spot>& spot);
+
+// As the reader takes it, with poses written over the upright body.
+Json movementJson(const Movement& movement);
+
 // The files *.json of a folder in the order of their names, hidden ones left out.
 Result<std::vector<std::filesystem::path>> jsonFilesIn(const std::filesystem::path& folder);
 
@@ -73,9 +82,10 @@ void noteAt(Errors& errors, const Origin& origin, const std::string& below, Erro
 void checkPositions(std::vector<PositionDraft>& positions, Errors& errors);
 // Positions named, and no change twice, also not from the other side.
 void checkChanges(const std::vector<ChangeDraft>& changes, const std::vector<PositionDraft>* positions, Errors& errors);
-// Unique ids, positions, prerequisites without circles, bases of poses; sets the poses.
+// Unique ids, positions, prerequisites without circles, bases of poses; sets the poses. `beside` are movements that may
+// be named too; they name none of these.
 void checkMovements(std::vector<MovementDraft>& movements, const std::vector<PositionDraft>* positions,
-                    bool allMovements, Errors& errors);
+                    bool allMovements, Errors& errors, const Catalogue* beside = nullptr);
 void checkConditions(const std::vector<ConditionDraft>& conditions, Errors& errors);
 void checkSources(const std::vector<SourceDraft>& sources, Errors& errors);
 // Unique ids, and tests, conditions and sources that are there and fit together.

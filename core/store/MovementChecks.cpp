@@ -44,9 +44,10 @@ void checkOptions(const MovementDraft& draft, Errors& errors) {
 }
 
 void checkNamed(const MovementDraft& draft, const std::vector<MovementId>& named, const char* below,
-                const MovementTable& table, Errors& errors) {
+                const MovementTable& table, const Catalogue* beside, Errors& errors) {
+  const auto known = [&](const MovementId& id) { return table.contains(id) || (beside && beside->find(id)); };
   for (std::size_t at = 0; at < named.size(); ++at)
-    if (!named[at].empty() && (!table.contains(named[at]) || named[at] == draft.movement.id))
+    if (!named[at].empty() && (!known(named[at]) || named[at] == draft.movement.id))
       noteAt(errors, draft.origin, below + std::to_string(at), ErrorCode::unknownReference, "another movement",
              named[at].value);
 }
@@ -88,7 +89,7 @@ private:
 } // namespace
 
 void checkMovements(std::vector<MovementDraft>& movements, const std::vector<PositionDraft>* positions,
-                    bool allMovements, Errors& errors) {
+                    bool allMovements, Errors& errors, const Catalogue* beside) {
   PositionTable places;
   if (positions)
     for (const PositionDraft& draft : *positions)
@@ -107,8 +108,8 @@ void checkMovements(std::vector<MovementDraft>& movements, const std::vector<Pos
       if (positions && !id.empty() && !places.contains(id))
         noteAt(errors, draft.origin, key, ErrorCode::unknownReference, "a position", id.value);
     if (allMovements) {
-      checkNamed(draft, movement.prerequisites, "/prerequisites/", table, errors);
-      checkNamed(draft, movement.counters, "/counters/", table, errors);
+      checkNamed(draft, movement.prerequisites, "/prerequisites/", table, beside, errors);
+      checkNamed(draft, movement.counters, "/counters/", table, beside, errors);
     }
     checkOptions(draft, errors);
     movement.poses = poses.make(draft.poses, draft.origin.file);

@@ -5,10 +5,6 @@ namespace matwright {
 namespace {
 
 constexpr std::size_t kMostMovements = 5000;
-constexpr std::size_t kMostOptions = 20;
-constexpr std::size_t kMostNamed = 20;                // other movements, as prerequisites or as counter-movements
-constexpr int kShortestSetUp = 8, kLongestSetUp = 25; // words
-constexpr int kLongestAction = 9;                     // words
 
 const RestPolicy kRefused{};
 
@@ -43,7 +39,7 @@ Option readOption(const Spot& spot, std::optional<KeyPoseSpecs>& poses) {
 
 std::vector<MovementId> readMovementIds(const std::optional<Spot>& spot) {
   std::vector<MovementId> ids;
-  for (const Spot& entry : readList(spot, 0, kMostNamed)) {
+  for (const Spot& entry : readList(spot, 0, Movement::kMostNamed)) {
     const auto id = readId<MovementId>(entry);
     for (const MovementId& other : ids)
       if (other == id)
@@ -67,8 +63,8 @@ MovementDraft readMovement(const Spot& spot) {
   movement.sides = readWord<Sides>(object.need("sides"));
   movement.dose = readDose(object.need("dose"), kRefused);
   movement.tempo = readTempo(object.need("tempo"), kRefused);
-  movement.setUp = readWords(object.need("setUp"), kShortestSetUp, kLongestSetUp);
-  movement.action = readWords(object.need("action"), 1, kLongestAction);
+  movement.setUp = readWords(object.need("setUp"), Movement::kShortestSetUp, Movement::kLongestSetUp);
+  movement.action = readWords(object.need("action"), 1, Movement::kLongestAction);
   movement.regions = readWordList<Region>(object.need("regions"), 1);
   movement.spine = readWordList<SpineAction>(object.need("spine"), 1);
   movement.features = readWordSet<Feature>(object.need("features"));
@@ -77,7 +73,7 @@ MovementDraft readMovement(const Spot& spot) {
   movement.prerequisites = readMovementIds(object.need("prerequisites"));
   movement.counters = readMovementIds(object.need("counters"));
   draft.poses = readKeyPoses(object.need("poses"));
-  for (const Spot& entry : readList(object.need("options"), 0, kMostOptions)) {
+  for (const Spot& entry : readList(object.need("options"), 0, Movement::kMostOptions)) {
     std::optional<KeyPoseSpecs> poses;
     movement.options.push_back(readOption(entry, poses));
     draft.optionPoses.push_back(std::move(poses));
@@ -86,16 +82,87 @@ MovementDraft readMovement(const Spot& spot) {
   return draft;
 }
 
+template <class Enum> Json wordsJson(EnumSet<Enum> values) {
+  Json words = Json::array();
+  values.forEach([&](Enum value) { words.push_back(word(value)); });
+  return words;
+}
+
+template <class Enum> Json wordsJson(const std::vector<Enum>& values) {
+  Json words = Json::array();
+  for (const Enum value : values)
+    words.push_back(word(value));
+  return words;
+}
+
+Json idsJson(const std::vector<MovementId>& ids) {
+  Json list = Json::array();
+  for (const MovementId& id : ids)
+    list.push_back(id.value);
+  return list;
+}
+
+Json optionJson(const Option& option) {
+  Json object = {{"id", option.id.value},
+                 {"name", option.name},
+                 {"kind", word(option.kind)},
+                 {"how", option.how},
+                 {"removes", wordsJson(option.removes)},
+                 {"adds", wordsJson(option.adds)}};
+  if (option.props)
+    object["props"] = wordsJson(*option.props);
+  if (option.effort)
+    object["effort"] = option.effort->value();
+  if (option.dose)
+    object["dose"] = doseJson(*option.dose, nullptr, {});
+  if (option.tempo)
+    object["tempo"] = tempoJson(*option.tempo, nullptr, {});
+  if (option.poses)
+    object["poses"] = keyPosesJson(*option.poses);
+  return object;
+}
+
 } // namespace
+
+std::vector<MovementDraft> readMovementList(const std::optional<Spot>& spot) {
+  std::vector<MovementDraft> drafts;
+  for (const Spot& entry : readList(spot, 0, kMostMovements))
+    drafts.push_back(readMovement(entry));
+  return drafts;
+}
 
 std::vector<MovementDraft> readMovementDrafts(const Json& tree, Reading& reading) {
   ObjectReader root(Spot{&tree, {}, &reading});
   takeFrame(root);
-  std::vector<MovementDraft> drafts;
-  for (const Spot& entry : readList(root.need("movements"), 0, kMostMovements))
-    drafts.push_back(readMovement(entry));
+  auto drafts = readMovementList(root.need("movements"));
   root.refuseRest();
   return drafts;
+}
+
+Json movementJson(const Movement& movement) {
+  Json options = Json::array();
+  for (const Option& option : movement.options)
+    options.push_back(optionJson(option));
+  return {{"id", movement.id.value},
+          {"name", movement.name},
+          {"repertoire", word(movement.repertoire)},
+          {"about", movement.about},
+          {"start", movement.start.value},
+          {"end", movement.end.value},
+          {"sides", word(movement.sides)},
+          {"dose", doseJson(movement.dose, nullptr, {})},
+          {"tempo", tempoJson(movement.tempo, nullptr, {})},
+          {"setUp", movement.setUp},
+          {"action", movement.action},
+          {"regions", wordsJson(movement.regions)},
+          {"spine", wordsJson(movement.spine)},
+          {"features", wordsJson(movement.features)},
+          {"effort", movement.effort.value()},
+          {"props", wordsJson(movement.props)},
+          {"prerequisites", idsJson(movement.prerequisites)},
+          {"counters", idsJson(movement.counters)},
+          {"poses", keyPosesJson(movement.poses)},
+          {"options", std::move(options)}};
 }
 
 } // namespace matwright

@@ -101,6 +101,20 @@ EnumSet<Contact> readContacts(const std::optional<Spot>& spot) {
   return all;
 }
 
+// Two limbs by the word for both.
+Json contactsJson(EnumSet<Contact> contacts) {
+  Json list = Json::array();
+  contacts.forEach([&](Contact contact) {
+    std::string_view name = word(contact);
+    const auto limb = takeLimb(name);
+    if (!limb || !contacts.containsAll(contactsOf(name)))
+      list.push_back(word(contact));
+    else if (*limb == Limb::near)
+      list.push_back(name);
+  });
+  return list;
+}
+
 } // namespace
 
 PoseSpec readPose(const std::optional<Spot>& spot) {
@@ -136,6 +150,41 @@ KeyPoseSpecs readKeyPoses(const std::optional<Spot>& spot) {
   object.refuseRest();
   return specs;
 }
+
+Json poseJson(const Pose& pose) {
+  Json set = Json::object();
+  const auto put = [&](const std::string& name, double degrees) {
+    if (degrees != 0)
+      set[name] = degrees;
+  };
+  Pose angles = pose; // the keys give angles to be set
+  for (const BodyKey& key : kBodyKeys)
+    put(std::string(key.name), key.angle(angles));
+  for (const LimbKey& key : kLimbKeys) {
+    const double near = key.angle(angles, 0), far = key.angle(angles, 1);
+    if (near == far) {
+      put(std::string(key.name), near);
+      continue;
+    }
+    put(std::string(key.name) + ".near", near);
+    put(std::string(key.name) + ".far", far);
+  }
+  Json object = {{"base", kUprightBase}, {"set", std::move(set)}};
+  if (pose.view != View::side)
+    object["view"] = word(pose.view);
+  if (pose.flip)
+    object["flip"] = true;
+  if (!pose.on.empty())
+    object["on"] = contactsJson(pose.on);
+  if (!pose.wall.empty()) {
+    Json wall = Json::array();
+    pose.wall.forEach([&](WallContact contact) { wall.push_back(word(contact)); });
+    object["wall"] = std::move(wall);
+  }
+  return object;
+}
+
+Json keyPosesJson(const KeyPoses& poses) { return {{"start", poseJson(poses.start)}, {"end", poseJson(poses.end)}}; }
 
 Pose poseOn(Pose base, const PoseSpec& spec) {
   for (const auto& [key, degrees] : spec.set)

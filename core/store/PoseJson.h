@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/body/Body.h"
-#include "core/figure/Pose.h"
+#include "core/movement/Movement.h"
 #include "core/store/JsonReader.h"
 
 #include <optional>
@@ -30,6 +30,10 @@ struct KeyPoseSpecs {
 
 PoseSpec readPose(const std::optional<Spot>& spot);
 KeyPoseSpecs readKeyPoses(const std::optional<Spot>& spot);
+
+// As changes to the upright body.
+Json poseJson(const Pose& pose);
+Json keyPosesJson(const KeyPoses& poses);
 
 // What the changes make of `base`. What a pose does not say stays as in its base.
 Pose poseOn(Pose base, const PoseSpec& spec);

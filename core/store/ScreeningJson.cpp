@@ -1,3 +1,5 @@
+#include "core/store/ScreeningJson.h"
+
 #include "core/plan/ClassPlan.h"
 #include "core/store/KnowledgeParts.h"
 
@@ -7,8 +9,7 @@ namespace {
 constexpr std::size_t kMostConditions = 1000, kMostSources = 5000, kMostRules = 10000;
 constexpr std::size_t kMostOfOne = 50; // qualifiers of a condition, tests and sources of a rule
 constexpr int kMostWeeks = 52 * 100;
-constexpr double kMostSummed = 24 * 3600; // seconds or repetitions of a threshold
-constexpr int kLongestInstead = 8;        // words
+constexpr double kWholeClass = 100; // percent
 
 QualifierSpec readQualifierSpec(const Spot& spot) {
   ObjectReader object(spot);
@@ -87,40 +88,150 @@ QualifierTest readTest(const Spot& spot) {
   return test;
 }
 
-// Total and stretch have a threshold, the others none.
-std::optional<Threshold> readThreshold(ObjectReader& object, const std::optional<Scope>& scope) {
-  const auto over = object.find("over");
-  const auto origin = object.find("threshold");
-  const bool sums = scope == Scope::total || scope == Scope::stretch;
-  for (const auto& [spot, key] : {std::pair(over, "over"), std::pair(origin, "threshold")}) {
-    if (scope && sums && !spot)
-      object.note(ErrorCode::missingKey, key, std::string("key ") + key);
-    if (scope && !sums && spot)
-      object.note(ErrorCode::unknownKey, key, std::string(key) + " only for scope total or stretch");
+// What the rules of a scope may ask for, and by which key and in which units they measure.
+struct ScopeForm {
+  const char* amount = nullptr; // null: they measure nothing
+  bool mayBeAbsent = false;     // the amount
+  double least = 0;             // of the amount
+  EnumSet<MeasureUnit> units{};
+  bool asks = true;    // whether they look for features
+  bool onSteps = true; // whether they look for heights and effort too, which ways do not have
+};
+
+ScopeForm formOf(Scope scope) {
+  using enum MeasureUnit;
+  switch (scope) {
+  case Scope::step:
+    return {"over", true, 0, {seconds}};
+  case Scope::way:
+    return {.onSteps = false};
+  case Scope::total:
+    return {"over", false, 0, {seconds, repetitions, steps, changes}};
+  case Scope::stretch:
+    return {"over", false, 0, {seconds, repetitions, steps}};
+  case Scope::early:
+  case Scope::late:
+    return {"within", false, 1, {seconds, percent}};
+  case Scope::order:
+    return {"between", false, 1, {seconds, steps}};
+  case Scope::missing:
+    return {};
+  case Scope::wholeClass:
+    break;
   }
-  if (!over)
-    return std::nullopt;
-  ObjectReader amounts(over);
-  Threshold threshold;
-  threshold.amount = readNumber(amounts.need("amount"), 0, kMostSummed);
-  threshold.unit = readWord<MeasureUnit>(amounts.need("unit"));
-  threshold.origin = readWord<ThresholdOrigin>(origin);
-  amounts.refuseRest();
-  return threshold;
+  return {.asks = false, .onSteps = false};
 }
 
-void readFeatures(ObjectReader& object, Rule& rule, const std::optional<Scope>& scope) {
+// The scopes that have a key, for telling where it may stand.
+const char* scopesWith(std::string_view key) {
+  return key == "over"      ? "over only for scope step, total or stretch"
+         : key == "within"  ? "within only for scope early or late"
+         : key == "between" ? "between only for scope order"
+                            : "after only for scope order";
+}
+
+std::string wordsOf(EnumSet<MeasureUnit> units) {
+  std::vector<std::string_view> words;
+  units.forEach([&](MeasureUnit unit) { words.push_back(word(unit)); });
+  return oneOf(words.data(), words.size());
+}
+
+struct Measure {
+  double amount = 0;
+  MeasureUnit unit{};
+};
+
+Measure readMeasure(const std::optional<Spot>& spot, double least, EnumSet<MeasureUnit> units) {
+  ObjectReader object(spot);
+  const auto amount = object.need("amount");
+  const auto unitSpot = object.need("unit");
+  const auto unit = findWord<MeasureUnit>(unitSpot);
+  if (unit && !units.contains(*unit))
+    unitSpot->note(ErrorCode::unknownWord, wordsOf(units));
+  const Measure measure{readNumber(amount, least, unit == MeasureUnit::percent ? kWholeClass : Threshold::kMost),
+                        unit.value_or(MeasureUnit{})};
+  object.refuseRest();
+  return measure;
+}
+
+// The one amount of a rule, and where it comes from.
+std::optional<Threshold> readThreshold(ObjectReader& object, const std::optional<Scope>& scope) {
+  const ScopeForm form = scope ? formOf(*scope) : ScopeForm{};
+  std::optional<Spot> amount;
+  for (const char* key : {"over", "within", "between"}) {
+    const auto spot = object.find(key);
+    if (!scope)
+      continue;
+    if (form.amount && std::string_view(form.amount) == key) {
+      amount = spot;
+      if (!spot && !form.mayBeAbsent)
+        object.note(ErrorCode::missingKey, key, std::string("key ") + key);
+    } else if (spot) {
+      object.note(ErrorCode::unknownKey, key, scopesWith(key));
+    }
+  }
+  const auto origin = object.find("threshold");
+  const bool needed = form.amount && (amount || !form.mayBeAbsent);
+  if (scope && needed && !origin)
+    object.note(ErrorCode::missingKey, "threshold", "key threshold");
+  if (scope && !needed && origin)
+    object.note(ErrorCode::unknownKey, "threshold", "threshold only beside an amount");
+  if (!amount)
+    return std::nullopt;
+  const Measure measure = readMeasure(amount, form.least, form.units);
+  return Threshold{measure.amount, measure.unit, readWord<ThresholdOrigin>(origin), measure.amount};
+}
+
+// `form`: none when the scope is not known.
+Demand readDemand(ObjectReader& object, const std::optional<ScopeForm>& form) {
   const auto any = object.find("any");
   const auto all = object.find("all");
-  rule.any = readWordSet<Feature>(any, 1);
-  rule.all = readWordSet<Feature>(all, 1);
-  if (scope == Scope::wholeClass) {
-    for (const auto& [spot, key] : {std::pair(any, "any"), std::pair(all, "all")})
-      if (spot)
-        object.note(ErrorCode::unknownKey, key, std::string(key) + " only for other scopes than class");
-  } else if (scope && !any && !all) {
-    object.note(ErrorCode::missingKey, "any", "key any or all");
+  const auto at = object.find("at");
+  const auto effort = object.find("effortFrom");
+  Demand demand;
+  demand.any = readWordSet<Feature>(any, 1);
+  demand.all = readWordSet<Feature>(all, 1);
+  demand.at = readWordSet<Elevation>(at, 1);
+  if (effort)
+    demand.effortFrom = static_cast<int>(readInteger(effort, 1, Effort::kHighest));
+  if (!form)
+    return demand;
+  const auto refuse = [&](const std::optional<Spot>& spot, const char* key, const char* why) {
+    if (spot)
+      object.note(ErrorCode::unknownKey, key, std::string(key) + why);
+  };
+  if (!form->asks) {
+    refuse(any, "any", " only for other scopes than class");
+    refuse(all, "all", " only for other scopes than class");
   }
+  if (!form->onSteps) {
+    refuse(at, "at", " only where a rule looks at steps");
+    refuse(effort, "effortFrom", " only where a rule looks at steps");
+  }
+  const bool enough = any || all || (form->onSteps && (at || effort));
+  if (form->asks && !enough)
+    object.note(ErrorCode::missingKey, "any", form->onSteps ? "key any, all, at or effortFrom" : "key any or all");
+  return demand;
+}
+
+std::optional<Earlier> readEarlier(ObjectReader& object, const std::optional<Scope>& scope) {
+  const auto after = object.find("after");
+  if (scope && scope != Scope::order) {
+    if (after)
+      object.note(ErrorCode::unknownKey, "after", scopesWith("after"));
+    return std::nullopt;
+  }
+  if (scope && !after)
+    object.note(ErrorCode::missingKey, "after", "key after");
+  if (!after)
+    return std::nullopt;
+  ObjectReader before(after);
+  Earlier earlier;
+  earlier.demand = readDemand(before, before ? std::optional(formOf(Scope::order)) : std::nullopt);
+  if (const auto over = before.find("over"))
+    earlier.lasting = Seconds(readMeasure(over, 1, {MeasureUnit::seconds}).amount);
+  before.refuseRest();
+  return earlier;
 }
 
 RuleDraft readRule(const Spot& spot) {
@@ -133,13 +244,18 @@ RuleDraft readRule(const Spot& spot) {
     rule.condition = readId<ConditionId>(condition);
   for (const Spot& entry : readList(object.find("when"), 0, kMostOfOne))
     rule.when.push_back(readTest(entry));
+  rule.ages = readWordSet<AgeBand>(object.find("ages"), 1);
   const auto scope = findWord<Scope>(object.need("scope"));
   rule.scope = scope.value_or(Scope{});
-  readFeatures(object, rule, scope);
-  rule.over = readThreshold(object, scope);
+  rule.threshold = readThreshold(object, scope);
+  std::optional<ScopeForm> form = scope ? std::optional(formOf(*scope)) : std::nullopt;
+  if (form && rule.threshold && rule.threshold->unit == MeasureUnit::changes)
+    form->onSteps = false;
+  rule.asks = readDemand(object, form);
+  rule.after = readEarlier(object, scope);
   rule.level = readWord<Level>(object.need("level"));
   rule.why = readText(object.need("why"), 1, kLongestNote);
-  rule.instead = readWords(object.need("instead"), 1, kLongestInstead);
+  rule.instead = readWords(object.need("instead"), 1, Rule::kLongestInstead);
   const auto strength = findWord<Strength>(object.need("strength"));
   rule.strength = strength.value_or(Strength{});
   rule.check = readWord<Verification>(object.need("check"));
@@ -153,30 +269,128 @@ RuleDraft readRule(const Spot& spot) {
   return draft;
 }
 
+template <class Enum> Json wordsJson(EnumSet<Enum> set) {
+  Json list = Json::array();
+  set.forEach([&](Enum value) { list.push_back(word(value)); });
+  return list;
+}
+
+template <class Enum> void setWords(Json& object, const char* key, EnumSet<Enum> set) {
+  if (!set.empty())
+    object[key] = wordsJson(set);
+}
+
+Json measureJson(double amount, MeasureUnit unit) { return {{"amount", amount}, {"unit", word(unit)}}; }
+
+void setDemand(Json& object, const Demand& demand) {
+  setWords(object, "any", demand.any);
+  setWords(object, "all", demand.all);
+  setWords(object, "at", demand.at);
+  if (demand.effortFrom > 0)
+    object["effortFrom"] = demand.effortFrom;
+}
+
+Json testJson(const QualifierTest& test) {
+  Json object = {{"qualifier", test.qualifier}};
+  if (test.from)
+    object["from"] = *test.from;
+  if (test.below)
+    object["below"] = *test.below;
+  if (test.flag)
+    object["is"] = Json::array({*test.flag});
+  else if (!test.choices.empty())
+    object["is"] = test.choices;
+  if (!test.openHolds)
+    object["ifOpen"] = false;
+  return object;
+}
+
 template <class Draft>
-std::vector<Draft> readDrafts(const Json& tree, Reading& reading, const char* key, std::size_t most,
-                              Draft (*read)(const Spot&)) {
+std::vector<Draft> readEach(const std::optional<Spot>& spot, std::size_t most, Draft (*read)(const Spot&)) {
+  std::vector<Draft> drafts;
+  for (const Spot& entry : readList(spot, 0, most))
+    drafts.push_back(read(entry));
+  return drafts;
+}
+
+template <class Draft>
+std::vector<Draft> readDrafts(const Json& tree, Reading& reading, const char* key,
+                              std::vector<Draft> (*read)(const std::optional<Spot>&)) {
   ObjectReader root(Spot{&tree, {}, &reading});
   takeFrame(root);
-  std::vector<Draft> drafts;
-  for (const Spot& entry : readList(root.need(key), 0, most))
-    drafts.push_back(read(entry));
+  auto drafts = read(root.need(key));
   root.refuseRest();
   return drafts;
 }
 
 } // namespace
 
+std::vector<ConditionDraft> readConditionList(const std::optional<Spot>& spot) {
+  return readEach(spot, kMostConditions, readCondition);
+}
+
+std::vector<SourceDraft> readSourceList(const std::optional<Spot>& spot) {
+  return readEach(spot, kMostSources, readSource);
+}
+
+std::vector<RuleDraft> readRuleList(const std::optional<Spot>& spot) { return readEach(spot, kMostRules, readRule); }
+
 std::vector<ConditionDraft> readConditionDrafts(const Json& tree, Reading& reading) {
-  return readDrafts(tree, reading, "conditions", kMostConditions, readCondition);
+  return readDrafts(tree, reading, "conditions", readConditionList);
 }
 
 std::vector<SourceDraft> readSourceDrafts(const Json& tree, Reading& reading) {
-  return readDrafts(tree, reading, "sources", kMostSources, readSource);
+  return readDrafts(tree, reading, "sources", readSourceList);
 }
 
 std::vector<RuleDraft> readRuleDrafts(const Json& tree, Reading& reading) {
-  return readDrafts(tree, reading, "rules", kMostRules, readRule);
+  return readDrafts(tree, reading, "rules", readRuleList);
+}
+
+Json conditionJson(const Condition& condition) {
+  Json qualifiers = Json::array();
+  for (const QualifierSpec& spec : condition.qualifiers) {
+    Json qualifier = {{"id", spec.id}, {"name", spec.name}, {"kind", word(spec.kind)}};
+    for (const Choice& choice : spec.choices)
+      qualifier["choices"].push_back({{"id", choice.id}, {"name", choice.name}});
+    qualifiers.push_back(std::move(qualifier));
+  }
+  return {{"id", condition.id.value},
+          {"name", condition.name},
+          {"icd10", condition.icd10},
+          {"about", condition.about},
+          {"qualifiers", std::move(qualifiers)}};
+}
+
+Json sourceJson(const Source& source) {
+  return {{"id", source.id.value}, {"cite", source.cite}, {"kind", word(source.kind)}};
+}
+
+Json ruleJson(const Rule& rule) {
+  Json object = {{"id", rule.id.value},       {"scope", word(rule.scope)}, {"level", word(rule.level)},
+                 {"why", rule.why},           {"instead", rule.instead},   {"strength", word(rule.strength)},
+                 {"check", word(rule.check)}, {"sources", Json::array()},  {"reviewed", isoDate(rule.reviewed)}};
+  if (rule.condition)
+    object["condition"] = rule.condition->value;
+  setWords(object, "ages", rule.ages);
+  for (const QualifierTest& test : rule.when)
+    object["when"].push_back(testJson(test));
+  setDemand(object, rule.asks);
+  if (const char* key = formOf(rule.scope).amount; key && rule.threshold) {
+    object[key] = measureJson(rule.threshold->amount, rule.threshold->unit);
+    object["threshold"] = word(rule.threshold->origin);
+  }
+  if (rule.after) {
+    Json& after = object["after"];
+    setDemand(after, rule.after->demand);
+    if (rule.after->lasting > Seconds{})
+      after["over"] = measureJson(rule.after->lasting.value(), MeasureUnit::seconds);
+  }
+  if (!rule.contested.empty())
+    object["contested"] = rule.contested;
+  for (const SourceId& source : rule.sources)
+    object["sources"].push_back(source.value);
+  return object;
 }
 
 } // namespace matwright

@@ -2,7 +2,7 @@
 // program. JSON stays behind this room.
 #pragma once
 
-#include "core/knowledge/Knowledge.h"
+#include "core/knowledge/OwnKnowledge.h"
 #include "core/plan/ClassPlan.h"
 #include "core/store/Files.h"
 
@@ -34,10 +34,20 @@ struct Studio {
 inline constexpr int kClassVersion = 1;
 inline constexpr int kPersonVersion = 1;
 inline constexpr int kStudioVersion = 1;
+inline constexpr int kOwnKnowledgeVersion = 1;
 
 // Knowledge from a folder laid out as resources/ (positions/, catalogue/, screening/). Strict: unknown keys are errors,
 // every reference is checked. All errors found are given, not only the first.
 Result<Knowledge, std::vector<Error>> readKnowledge(const std::filesystem::path& folder);
+
+// What a studio knows of its own: `knowledge.json` of a studio, and what teachers give each other. Ids must begin with
+// kOwnPrefix, every reference must go to what stands there or comes with the program, and unknown keys are kept at the
+// root alone. Thresholds are not held against the rules. All errors found are given.
+Result<Stored<OwnKnowledge>, std::vector<Error>> parseOwnKnowledge(std::string_view text, const std::string& file,
+                                                                   const Knowledge& builtIn);
+Result<Stored<OwnKnowledge>, std::vector<Error>> readOwnKnowledge(const std::filesystem::path& file,
+                                                                  const Knowledge& builtIn);
+std::string ownKnowledgeText(const OwnKnowledge& own, const KeptTree& kept = nullptr); // canonical, as below
 
 // Documents: newer versions are refused, older ones are migrated, unknown keys are kept, everything known is checked
 // and named by path. References into the catalogue are not checked: an unknown movement keeps its place.
@@ -66,13 +76,24 @@ struct PeopleFolder {
 };
 PeopleFolder readPeople(const std::filesystem::path& folder);
 
-enum class DocumentKind { classPlan, person, studio, positions, changes, catalogue, conditions, sources, rules };
+enum class DocumentKind {
+  classPlan,
+  person,
+  studio,
+  ownKnowledge,
+  positions,
+  changes,
+  catalogue,
+  conditions,
+  sources,
+  rules
+};
 
 // Which kind of file the text says it is by its root `format`; an Error when it is not JSON or says something unknown.
 Result<DocumentKind> documentKind(std::string_view text, const std::string& file);
 
-// Every error in one file of any kind, on its own (references into other files are not checked, except that a class or
-// person is also held against `knowledge` when that is given). Empty: nothing found.
+// Every error in one file of any kind, on its own (references into other files are not checked, except that a class, a
+// person or own knowledge is also held against `knowledge` when that is given). Empty: nothing found.
 std::vector<Error> validateFile(const std::filesystem::path& file, const Knowledge* knowledge);
 
 } // namespace matwright

@@ -1,5 +1,6 @@
 #include "core/store/ClassJson.h"
 #include "core/store/KnowledgeParts.h"
+#include "core/store/OwnKnowledgeJson.h"
 #include "core/store/PersonJson.h"
 #include "core/store/StudioJson.h"
 
@@ -9,10 +10,11 @@
 namespace matwright {
 namespace {
 
-const std::array<std::pair<DocumentKind, const Format*>, 9> kKinds = {{
+const std::array<std::pair<DocumentKind, const Format*>, 10> kKinds = {{
     {DocumentKind::classPlan, &kClassFormat},
     {DocumentKind::person, &kPersonFormat},
     {DocumentKind::studio, &kStudioFormat},
+    {DocumentKind::ownKnowledge, &kOwnKnowledgeFormat},
     {DocumentKind::positions, &kPositionsFormat},
     {DocumentKind::changes, &kChangesFormat},
     {DocumentKind::catalogue, &kCatalogueFormat},
@@ -118,6 +120,9 @@ void decode(DocumentKind kind, const Json& tree, const Knowledge* knowledge, Rea
   }
   case DocumentKind::studio:
     readStudioTree(tree, reading);
+    return;
+  case DocumentKind::ownKnowledge:
+    readOwnKnowledgeTree(tree, knowledge, reading);
     return;
   case DocumentKind::positions: {
     auto positions = readPositionDrafts(tree, reading);

@@ -72,7 +72,7 @@ inline Person randomPerson(Draw& draw, const RuleBook& book, Date day, int condi
       if (draw.chance(0.8))
         held.qualifiers[spec.id] = randomAnswer(draw, spec, day);
     if (draw.chance(0.2))
-      held.clearances.push_back({day, std::nullopt, "clinician", {}, ""});
+      held.clearances.push_back({day, std::nullopt, "clinician", {}, {}, ""});
     person.conditions.push_back(std::move(held));
   }
   return person;

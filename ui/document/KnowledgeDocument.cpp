@@ -1,5 +1,6 @@
 #include "ui/document/KnowledgeDocument.h"
 
+#include "core/store/Store.h"
 #include "ui/document/ValueChange.h"
 
 #include <algorithm>
@@ -35,6 +36,12 @@ KnowledgeDocument::Done KnowledgeDocument::change(OwnKnowledge after, const QStr
     return {};
   if (!lockedBy_.empty())
     return failure(lockedBy_);
+  auto read = parseOwnKnowledge(ownKnowledgeText(after), {}, *builtIn_);
+  if (!read)
+    return failure(std::move(read.error()));
+  after = std::move(read->value);
+  if (after == *own_)
+    return {};
   undoStack_.push(new ValueChange<OwnKnowledge>([this](Shared own) { show(std::move(own)); }, own_,
                                                 std::make_shared<const OwnKnowledge>(std::move(after)), what, mergeKey,
                                                 gesture_));
@@ -131,6 +138,7 @@ std::optional<Movement> KnowledgeDocument::copyOf(const MovementId& movement) co
     return std::nullopt;
   Movement copy = *original;
   copy.id = mintMovementId(*knowledge_, original->name);
+  copy.name = tr("%1, own").arg(QString::fromStdString(original->name)).toStdString();
   return copy;
 }
 
@@ -139,6 +147,8 @@ std::optional<Rule> KnowledgeDocument::copyOf(const RuleId& rule) const {
     if (original.id == rule) {
       Rule copy = original;
       copy.id = mintRuleId(*knowledge_, original.id.value);
+      if (copy.threshold)
+        copy.threshold->usual = copy.threshold->amount;
       return copy;
     }
   return std::nullopt;

@@ -36,7 +36,8 @@ public:
   // Makes `after` of one's own knowledge as one entry of the undo list, which leaves no entry when nothing changes; for
   // `mergeKey` see PlanDocument::perform. Refused is what could not be written to a file and read again: texts and
   // numbers out of their bounds, unknown references, ids twice. An editor keeps such a draft to itself, and shows the
-  // faults of it (core/knowledge/Faults.h), until it can be put here.
+  // faults of it (core/knowledge/Faults.h), until it can be put here. What is kept is what would be read again: without
+  // what a scope of rules has no use for.
   Done change(OwnKnowledge after, const QString& what, const QString& mergeKey = {});
   void sealGesture() { ++gesture_; }
 

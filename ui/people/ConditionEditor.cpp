@@ -18,7 +18,7 @@ FeatureSet featuresAskedFor(const RuleBook& book, const ConditionId& condition) 
   FeatureSet features;
   for (const Rule& rule : book.rules)
     if (rule.condition == condition)
-      features |= rule.any | rule.all;
+      features |= rule.asks.any | rule.asks.all;
   return features;
 }
 

@@ -30,11 +30,11 @@ QString placeText(const Caution& caution, const Knowledge& knowledge, const Clas
 }
 
 QString measuredText(const Rule& rule, double measured) {
-  if (!rule.over)
+  if (!rule.threshold)
     return {};
-  if (rule.over->unit == MeasureUnit::seconds)
-    return tr("%1 reached, %2 is the mark").arg(clock(Seconds(measured)), clock(Seconds(rule.over->amount)));
-  return tr("%1 repetitions reached, %2 is the mark").arg(measured).arg(rule.over->amount);
+  if (rule.threshold->unit == MeasureUnit::seconds)
+    return tr("%1 reached, %2 is the mark").arg(clock(Seconds(measured)), clock(Seconds(rule.threshold->amount)));
+  return tr("%1 repetitions reached, %2 is the mark").arg(measured).arg(rule.threshold->amount);
 }
 
 QString scopeText(Scope scope) {
@@ -47,6 +47,14 @@ QString scopeText(Scope scope) {
     return tr("added up over the class");
   case Scope::stretch:
     return tr("in a row without a break");
+  case Scope::early:
+    return tr("early in the class");
+  case Scope::late:
+    return tr("late in the class");
+  case Scope::order:
+    return tr("too soon after another step");
+  case Scope::missing:
+    return tr("nowhere in the class");
   case Scope::wholeClass:
     return tr("for the class as a whole");
   }
@@ -82,9 +90,9 @@ void addRule(QStringList& whole, const Caution& caution, const Rule& rule, const
     caution.because.forEach([&](Feature feature) { definitions << definition(feature); });
     whole << definitions.join(QLatin1Char(' '));
   }
-  if (rule.over)
+  if (rule.threshold)
     whole << measuredText(rule, caution.measured) + QStringLiteral(". ") +
-                 (rule.over->origin == ThresholdOrigin::ours
+                 (rule.threshold->origin == ThresholdOrigin::ours
                       ? tr("The mark is this program's own: no published threshold is known.")
                       : tr("The mark is a published one."));
   whole << tr("Why: %1").arg(QString::fromStdString(rule.why));
@@ -115,7 +123,7 @@ CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const 
   switch (caution.kind) {
   case CautionKind::rule:
     words.what = caution.because.empty() ? QString::fromStdString(caution.rule->why) : featureList(caution.because);
-    if (caution.rule->over)
+    if (caution.rule->threshold)
       words.what += QStringLiteral(": ") + measuredText(*caution.rule, caution.measured);
     words.instead = QString::fromStdString(caution.rule->instead);
     break;

@@ -154,7 +154,7 @@ TEST_F(EvaluationTest, TheDayDecidesWeeksAndClearances) {
   knowledge_.rules.rules[0].when = {{"weeks", {}, 6, {}, {}}};
   knowledge_.rules.rules[0].level = Level::askFirst;
   roster_[0].conditions[0].qualifiers["weeks"] = day(2026, 5, 1);
-  roster_[0].conditions[0].clearances = {{day(2026, 6, 1), {}, "", {}, ""}};
+  roster_[0].conditions[0].clearances = {{day(2026, 6, 1), {}, "", {}, {}, ""}};
   ClassPlan plan = classOf({step(1, "curl")});
   plan.people = {PersonId{"ida"}};
   const auto strongestOn = [&](Date date) { return evaluate(knowledge_, plan, roster_, date).strongestAt(StepId{1}); };

@@ -10,7 +10,7 @@ using testing::ElementsAre;
 
 Rule summed(const std::string& id, double amount, ThresholdOrigin origin) {
   Rule made = test::rule(id, Scope::total, Level::watch, {Feature::flexLoad});
-  made.over = Threshold{amount, MeasureUnit::seconds, origin};
+  made.threshold = Threshold{amount, MeasureUnit::seconds, origin, amount};
   return made;
 }
 
@@ -57,9 +57,10 @@ TEST(OwnKnowledge, SetsOnlyThresholdsThatAreOurs) {
   OwnKnowledge own;
   own.thresholds = {{{"open"}, 40}, {{"published"}, 40}, {{"plain"}, 40}, {{"gone"}, 40}};
   const Knowledge all = layered(builtIn(), own);
-  EXPECT_EQ(all.rules.rules[0].over->amount, 40);
-  EXPECT_EQ(all.rules.rules[1].over->amount, 100);
-  EXPECT_FALSE(all.rules.rules[2].over);
+  EXPECT_EQ(all.rules.rules[0].threshold->amount, 40);
+  EXPECT_EQ(all.rules.rules[0].threshold->usual, 100);
+  EXPECT_EQ(all.rules.rules[1].threshold->amount, 100);
+  EXPECT_FALSE(all.rules.rules[2].threshold);
   EXPECT_EQ(all.rules.rules.size(), 3u);
 }
 

@@ -191,7 +191,7 @@ TEST(ActiveRules, WaysAvoidWhatWayRulesFromAdaptUpAskFor) {
                 rule("leave", Scope::way, Level::leaveOut, {}, "ache"),
                 rule("step", Scope::step, Level::leaveOut, {Feature::prone}, "ache"),
                 rule("other", Scope::way, Level::leaveOut, {Feature::neckLift}, "pang")};
-  book.rules[3].all = {Feature::flexLoad};
+  book.rules[3].asks.all = {Feature::flexLoad};
   const std::vector<Person> people{person("ida", {"ache"})};
   EXPECT_EQ(featuresToAvoidOnWays(book, activeRules(book, people, kDay)),
             (FeatureSet{Feature::wristLoad, Feature::rise, Feature::flexLoad}));

@@ -7,7 +7,7 @@ namespace {
 
 Rule asking(FeatureSet any, FeatureSet all) {
   Rule made = rule("asks", Scope::step, Level::adapt, any);
-  made.all = all;
+  made.asks.all = all;
   return made;
 }
 

@@ -52,7 +52,7 @@ std::vector<Finding> findings(Scope scope, FeatureSet any, double amount, Measur
                               const std::vector<StepFacts>& steps) {
   RuleBook book;
   book.rules = {rule("r", scope, Level::adapt, any)};
-  book.rules[0].over = Threshold{amount, unit, ThresholdOrigin::ours};
+  book.rules[0].threshold = Threshold{amount, unit, ThresholdOrigin::ours, amount};
   return screen(book, std::span<const Person>{}, activeRules(book, std::span<const Person>{}, kDay), steps, kDay);
 }
 
@@ -168,8 +168,8 @@ TEST(Stretches, OfRepetitionsAreNotBrokenByGaps) {
 TEST(Stretches, OfSeveralFeaturesTogetherNeedAllInEachStep) {
   RuleBook book;
   book.rules = {rule("r", Scope::stretch, Level::adapt)};
-  book.rules[0].all = {Feature::supine, Feature::neckLift};
-  book.rules[0].over = Threshold{30, MeasureUnit::seconds, ThresholdOrigin::ours};
+  book.rules[0].asks.all = {Feature::supine, Feature::neckLift};
+  book.rules[0].threshold = Threshold{30, MeasureUnit::seconds, ThresholdOrigin::ours, 30};
   StepFacts both = supine({5, 20});
   both.features.insert(Feature::neckLift);
   const auto run = [&](const std::vector<StepFacts>& steps) {

@@ -89,7 +89,7 @@ TEST(Screening, ARuleDoesNotSpeakTwiceForOnePersonAndStep) {
 TEST(Screening, OfTwoConditionsTheOneThatWeighsMoreSpeaks) {
   RuleBook book = bookOf({rule("one", Scope::step, Level::askFirst, {Feature::rot}, "ache")});
   Person ida = person("ida", {"ache", "ache"});
-  ida.conditions[0].clearances = {{kDay, {}, "", {}, ""}};
+  ida.conditions[0].clearances = {{kDay, {}, "", {}, {}, ""}};
   const auto found = screened(book, {ida}, {asks({Feature::rot})});
   ASSERT_THAT(found, SizeIs(1));
   EXPECT_EQ(found[0].condition, 1u); // the other one is not cleared
@@ -158,7 +158,7 @@ std::vector<Finding> clearedBy(const Clearance& clearance, Level level, FeatureS
   return screened(book, {ida}, {asks(any)});
 }
 
-const Clearance kForAll{kDay, std::nullopt, "clinician", {}, ""};
+const Clearance kForAll{kDay, std::nullopt, "clinician", {}, {}, ""};
 
 TEST(Clearances, LowerAskFirstToWatchAndSaySo) {
   const auto found = clearedBy(kForAll, Level::askFirst, {Feature::rot});

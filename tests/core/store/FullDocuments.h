@@ -78,4 +78,99 @@ inline const std::string kFullStudio = R"({
   "note": "Eight mats."
 })";
 
+// Over the small knowledge in tests/data/knowledge.
+inline const std::string kFullOwnKnowledge = R"({
+  "format": "matwright-knowledge",
+  "version": 1,
+  "movements": [
+    {
+      "id": "own-slow-curl",
+      "name": "Slow curl",
+      "repertoire": "fundamental",
+      "about": "A curl with time to breathe.",
+      "start": "lying",
+      "end": "lying",
+      "sides": "together",
+      "dose": {"amount": 4, "unit": "repetitions"},
+      "tempo": {"secondsPerCount": 1.5, "phases": [{"breath": "in", "counts": 2}, {"breath": "out", "counts": 4}]},
+      "setUp": "Lie on your back, knees bent, and let your hands hold your head.",
+      "action": "out: curl slowly, in: lower",
+      "regions": ["abdominals", "neck"],
+      "spine": ["flexion"],
+      "features": ["flex-load"],
+      "effort": 3,
+      "props": ["ball", "cushion"],
+      "prerequisites": ["curl"],
+      "counters": ["side-lift"],
+      "poses": {
+        "start": {"base": "lying", "set": {}},
+        "end": {
+          "base": "upright",
+          "set": {
+            "lean": -90, "roll": 1, "lumbar": 5, "lumbar.side": 1, "lumbar.rot": 1, "thorax": 30, "thorax.side": 1,
+            "thorax.rot": 1, "neck": 20, "neck.side": 1, "neck.rot": 1, "shoulder": 10, "shoulder.near": 11,
+            "shoulder.out": 5.5, "elbow.far": 80, "hip": 60, "hip.out": 3, "hip.rot.near": -4, "knee": 90, "ankle": -30
+          },
+          "view": "front",
+          "flip": true,
+          "on": ["back", "feet", "hands.near"],
+          "wall": ["feet"]
+        }
+      },
+      "options": [
+        {
+          "id": "head-down",
+          "name": "Head down",
+          "kind": "easier",
+          "how": "Leave the head where it is.",
+          "removes": ["flex-load"],
+          "adds": ["breath-hold"],
+          "props": ["cushion"],
+          "effort": 1,
+          "dose": {"amount": 3, "unit": "breaths"},
+          "tempo": {"secondsPerCount": 2, "phases": [{"breath": "free", "counts": 3}]},
+          "poses": {"start": {"base": "lying", "set": {}}, "end": {"base": "lying", "set": {"neck": 10}}}
+        }
+      ]
+    }
+  ],
+  "conditions": [
+    {
+      "id": "own-tired",
+      "name": "Tired today",
+      "icd10": ["R53"],
+      "about": "Somebody who says so.",
+      "qualifiers": [
+        {"id": "how", "name": "How tired", "kind": "choice",
+         "choices": [{"id": "little", "name": "A little"}, {"id": "very", "name": "Very"}]}
+      ]
+    }
+  ],
+  "sources": [{"id": "own-talk", "cite": "A talk at the studio, 2026", "kind": "practice"}],
+  "rules": [
+    {
+      "id": "own-tired-rise",
+      "condition": "own-tired",
+      "when": [{"qualifier": "how", "is": ["very"], "ifOpen": false}],
+      "ages": ["65-79", "80-plus"],
+      "any": ["rise"],
+      "all": ["balance"],
+      "at": ["standing"],
+      "effortFrom": 3,
+      "scope": "total",
+      "over": {"amount": 60, "unit": "seconds"},
+      "threshold": "ours",
+      "level": "watch",
+      "why": "Rising often tires.",
+      "instead": "fewer changes of height",
+      "strength": "practice",
+      "check": "memory",
+      "contested": "Some would rather have more of it.",
+      "sources": ["own-talk"],
+      "reviewed": "2026-11-26"
+    }
+  ],
+  "thresholds": {"sum-of-lifts": 42.5}
+})";
+
 } // namespace matwright

@@ -150,8 +150,8 @@ TEST(ReadKnowledge, ReadsTheRuleBook) {
   const Rule& front = book.rules[1];
   EXPECT_EQ(front.condition, ConditionId{"hip-new"});
   EXPECT_EQ(front.when, (std::vector<QualifierTest>{{"approach", {}, {}, {"front"}, {}}, {"weeks", 2, 26, {}, {}}}));
-  EXPECT_EQ(front.any, FeatureSet{Feature::hipExtEr});
-  EXPECT_EQ(front.all, FeatureSet{Feature::prone});
+  EXPECT_EQ(front.asks.any, FeatureSet{Feature::hipExtEr});
+  EXPECT_EQ(front.asks.all, FeatureSet{Feature::prone});
   EXPECT_EQ(front.level, Level::adapt);
   EXPECT_EQ(front.contested, "Some surgeons set no limits.");
   EXPECT_EQ(front.sources, std::vector{SourceId{"one-2020"}});
@@ -159,7 +159,7 @@ TEST(ReadKnowledge, ReadsTheRuleBook) {
   const Rule& supine = book.rules[2];
   EXPECT_FALSE(supine.condition);
   EXPECT_EQ(supine.scope, Scope::stretch);
-  EXPECT_EQ(supine.over, (Threshold{180, MeasureUnit::seconds, ThresholdOrigin::ours}));
+  EXPECT_EQ(supine.threshold, (Threshold{180, MeasureUnit::seconds, ThresholdOrigin::ours, 180}));
   EXPECT_EQ(supine.strength, Strength::practice);
   EXPECT_EQ(supine.check, Verification::memory);
   const Rule& unsteady = book.rules[3];
