@@ -12,8 +12,20 @@
 #include <QSignalBlocker>
 #include <QVBoxLayout>
 #include <algorithm>
+#include <cmath>
 
 namespace matwright {
+namespace {
+
+// Whole degrees without a decimal.
+class AngleBox : public QDoubleSpinBox {
+public:
+  QString textFromValue(double value) const override {
+    return locale().toString(value, 'f', value == std::round(value) ? 0 : decimals());
+  }
+};
+
+} // namespace
 
 PoseForm::PoseForm(QWidget* parent) : QWidget(parent), view_(new QComboBox), flip_(new QCheckBox(tr("Facing left"))) {
   using enum Joint;
@@ -59,7 +71,7 @@ PoseForm::PoseForm(QWidget* parent) : QWidget(parent), view_(new QComboBox), fli
 }
 
 QDoubleSpinBox* PoseForm::addAngle(Joint joint) {
-  auto* box = new QDoubleSpinBox;
+  auto* box = new AngleBox;
   box->setDecimals(1);
   box->setSingleStep(1);
   box->setRange(rangeOf(joint).least, rangeOf(joint).most);
