@@ -22,6 +22,20 @@ std::vector<RowText> linesOf(const QStyleOptionViewItem& option, const QModelInd
           {index.data(CatalogueModel::kAddedRole).toString(), option.font, theme.accent}};
 }
 
+// The same for poses that look the same; movements of one's own may get others while they are edited.
+quint64 lookOf(const Pose& pose) {
+  std::size_t look = 0;
+  for (const SpineAngles& part : {pose.lumbar, pose.thorax, pose.neck})
+    look = qHashMulti(look, part.bend, part.side, part.turn);
+  for (const ArmAngles& arm : pose.arms)
+    look = qHashMulti(look, arm.shoulder, arm.out, arm.elbow);
+  for (const LegAngles& leg : pose.legs)
+    look = qHashMulti(look, leg.hip, leg.out, leg.turn, leg.knee, leg.ankle);
+  pose.on.forEach([&](Contact contact) { look = qHashMulti(look, static_cast<int>(contact)); });
+  pose.wall.forEach([&](WallContact contact) { look = qHashMulti(look, static_cast<int>(contact)); });
+  return qHashMulti(look, pose.lean, pose.roll, static_cast<int>(pose.view), pose.flip);
+}
+
 int textLeft() { return kEdge + CatalogueDelegate::kFigure.width() + 8; }
 int textRight(const QFont& font) { return kEdge + levelMarkSize(font) + 4; }
 
@@ -31,7 +45,7 @@ QPixmap movementPixmap(const Movement& movement, const QSize& size, const QWidge
   const Theme& theme = rowTheme();
   const qreal ratio = on.devicePixelRatioF();
   const QString key = QStringLiteral("matwright/%1/%2x%3/%4/%5")
-                          .arg(QString::fromStdString(movement.id.value))
+                          .arg(lookOf(movement.poses.end), 0, 16)
                           .arg(size.width())
                           .arg(size.height())
                           .arg(ratio)

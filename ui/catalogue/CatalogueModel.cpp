@@ -39,12 +39,17 @@ QString addedCautionsText(const Candidate& candidate) {
                          : tr("Adds cautions: %1").arg(parts.join(QStringLiteral(", ")));
 }
 
-CatalogueModel::CatalogueModel(const Knowledge& knowledge, QObject* parent)
-    : QAbstractListModel(parent), knowledge_(knowledge), index_(knowledge) {}
+CatalogueModel::CatalogueModel(QObject* parent) : QAbstractListModel(parent) {}
 
-void CatalogueModel::setCandidates(std::vector<Candidate> candidates) {
+void CatalogueModel::setCandidates(std::shared_ptr<const Knowledge> knowledge, std::vector<Candidate> candidates) {
+  beginResetModel();
+  if (knowledge != knowledge_) {
+    index_.emplace(*knowledge);
+    knowledge_ = std::move(knowledge);
+  }
   candidates_ = std::move(candidates);
-  arrange();
+  choose();
+  endResetModel();
 }
 
 void CatalogueModel::setFilter(const CatalogueFilter& filter) {
@@ -59,16 +64,20 @@ void CatalogueModel::setAlphabetical(bool alphabetical) {
 
 void CatalogueModel::arrange() {
   beginResetModel();
+  choose();
+  endResetModel();
+}
+
+void CatalogueModel::choose() {
   rows_.clear();
   for (std::size_t i = 0; i < candidates_.size(); ++i)
-    if (candidates_[i].movement && index_.passes(candidates_[i], filter_))
+    if (candidates_[i].movement && index_->passes(candidates_[i], filter_))
       rows_.push_back(i);
   if (alphabetical_)
     std::stable_sort(rows_.begin(), rows_.end(), [this](std::size_t one, std::size_t other) {
       return QString::localeAwareCompare(QString::fromStdString(candidates_[one].movement->name),
                                          QString::fromStdString(candidates_[other].movement->name)) < 0;
     });
-  endResetModel();
 }
 
 const Movement* CatalogueModel::movementAt(const QModelIndex& index) const {

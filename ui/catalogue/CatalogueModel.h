@@ -3,6 +3,8 @@
 #include "ui/catalogue/CatalogueFilter.h"
 
 #include <QAbstractListModel>
+#include <memory>
+#include <optional>
 
 namespace matwright {
 
@@ -13,10 +15,10 @@ class CatalogueModel : public QAbstractListModel {
 public:
   enum Role { kFactsRole = Qt::UserRole + 1, kAddedRole, kLevelRole };
 
-  explicit CatalogueModel(const Knowledge& knowledge, QObject* parent = nullptr); // which must outlive the model
+  explicit CatalogueModel(QObject* parent = nullptr);
 
-  // What fits best first, as candidatesFor() gives them.
-  void setCandidates(std::vector<Candidate> candidates);
+  // What fits best first, as candidatesFor() gives them for `knowledge`, which is kept as long as they are shown.
+  void setCandidates(std::shared_ptr<const Knowledge> knowledge, std::vector<Candidate> candidates);
   void setFilter(const CatalogueFilter& filter);
   void setAlphabetical(bool alphabetical);
 
@@ -31,9 +33,10 @@ public:
 
 private:
   void arrange();
+  void choose();
 
-  const Knowledge& knowledge_;
-  CatalogueIndex index_;
+  std::shared_ptr<const Knowledge> knowledge_; // null before the first candidates
+  std::optional<CatalogueIndex> index_;        // of it
   std::vector<Candidate> candidates_;
   CatalogueFilter filter_;
   bool alphabetical_ = false;

@@ -27,7 +27,7 @@ CataloguePanel::CataloguePanel(PlanDocument& document, StepSelection& selection,
     : QWidget(parent), document_(document), selection_(selection), commands_(commands),
       search_(searchField(tr("Find a movement"), tr("Find a movement"))), filters_(new FilterBar),
       ranked_(softLabel({})), alphabetical_(new QToolButton), stack_(new QStackedWidget),
-      model_(new CatalogueModel(document.knowledge(), this)), list_(new MovementList), empty_(plainLabel({})),
+      model_(new CatalogueModel(this)), list_(new MovementList), empty_(plainLabel({})),
       clear_(new QPushButton(tr("Clear words and filters"))) {
   timer_.setSingleShot(true);
   timer_.setInterval(kDelay);
@@ -111,8 +111,8 @@ void CataloguePanel::refreshNow() {
   const bool moved = gap_ != selection_.gap();
   gap_ = selection_.gap();
   const MovementId current = moved ? MovementId{} : currentMovement();
-  model_->setCandidates(
-      candidatesFor(document_.knowledge(), document_.plan(), document_.roster(), document_.day(), *gap_));
+  model_->setCandidates(document_.snapshot().knowledge, candidatesFor(document_.knowledge(), document_.plan(),
+                                                                      document_.roster(), document_.day(), *gap_));
   afterArranging(current);
 }
 
@@ -171,8 +171,10 @@ void CataloguePanel::showMenu(const QModelIndex& index, const QPoint& globalPoin
   menu->setAttribute(Qt::WA_DeleteOnClose);
   menu->addAction(tr("Put it into %1").arg(gapText()), this,
                   [this, id = movement->id] { commands_.insertMovement(id, selection_.gap()); });
-  menu->addAction(tr("About this movement"), this,
-                  [this, movement] { (new MovementAbout(document_.knowledge(), *movement, window()))->show(); });
+  menu->addAction(tr("About this movement"), this, [this, id = movement->id] {
+    if (const Movement* found = document_.knowledge().catalogue.find(id))
+      (new MovementAbout(document_.knowledge(), *found, window()))->show();
+  });
   menu->popup(globalPoint);
 }
 

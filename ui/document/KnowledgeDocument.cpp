@@ -124,8 +124,13 @@ KnowledgeDocument::Done KnowledgeDocument::remove(const RuleId& rule, const QStr
 
 KnowledgeDocument::Done KnowledgeDocument::setThreshold(const RuleId& rule, std::optional<double> amount,
                                                         const QString& what, const QString& mergeKey) {
+  const auto& rules = builtIn_->rules.rules;
+  const auto found = std::find_if(rules.begin(), rules.end(), [&](const Rule& each) { return each.id == rule; });
+  if (found == rules.end() || !thresholdIsOpen(*found))
+    return failure(std::vector{
+        Error{ErrorCode::unknownReference, {}, {}, "a rule whose threshold is open to change", rule.value}});
   OwnKnowledge after = *own_;
-  if (amount)
+  if (amount && *amount != found->threshold->amount)
     after.thresholds[rule] = *amount;
   else
     after.thresholds.erase(rule);

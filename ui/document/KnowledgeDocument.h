@@ -58,7 +58,8 @@ public:
   Done remove(const SourceId& source, const QString& what);
   Done remove(const RuleId& rule, const QString& what);
 
-  // One's own threshold for a rule of the program, or none: then the program's holds again.
+  // One's own threshold for a rule of the program, or none: then the program's holds again, as it does when both are
+  // equal. Refused for a rule whose threshold is not open, see thresholdIsOpen().
   Done setThreshold(const RuleId& rule, std::optional<double> amount, const QString& what,
                     const QString& mergeKey = {});
 

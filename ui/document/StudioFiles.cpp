@@ -1,5 +1,7 @@
 #include "ui/document/StudioFiles.h"
 
+#include "ui/document/NativePath.h"
+
 #include <QDir>
 #include <QFile>
 #include <QFileInfo>
@@ -8,10 +10,6 @@
 
 namespace matwright {
 namespace {
-
-std::filesystem::path nativePath(const QString& file) {
-  return std::filesystem::path(QFile::encodeName(file).toStdString());
-}
 
 QString studioOf(const QString& classFile) {
   QDir folder = QFileInfo(classFile).absoluteDir();
@@ -26,18 +24,21 @@ Error cannotWrite(const QString& file, const QString& found) {
 
 } // namespace
 
-StudioFiles::StudioFiles(PlanDocument& plan, PeopleDocument& people, QString recoveryRoot, QObject* parent)
-    : QObject(parent), plan_(plan), people_(people), recoveryRoot_(std::move(recoveryRoot)) {
+StudioFiles::StudioFiles(PlanDocument& plan, PeopleDocument& people, KnowledgeDocument& knowledge, QString recoveryRoot,
+                         QObject* parent)
+    : QObject(parent), plan_(plan), people_(people), knowledge_(knowledge), knowledgeFile_(knowledge),
+      recoveryRoot_(std::move(recoveryRoot)) {
+  connect(&knowledge_, &KnowledgeDocument::changed, this, [this] { plan_.setKnowledge(knowledge_.knowledge()); });
   connect(&people_, &PeopleDocument::changed, this, [this] { plan_.setRoster(people_.people()); });
   const auto changed = [this] {
     noteModified();
     if (isModified())
       autosaveTimer_.start();
   };
-  connect(plan_.undoStack(), &QUndoStack::indexChanged, this, changed);
-  connect(people_.undoStack(), &QUndoStack::indexChanged, this, changed);
-  connect(plan_.undoStack(), &QUndoStack::cleanChanged, this, &StudioFiles::noteModified);
-  connect(people_.undoStack(), &QUndoStack::cleanChanged, this, &StudioFiles::noteModified);
+  for (const QUndoStack* stack : {plan_.undoStack(), people_.undoStack(), knowledge_.undoStack()}) {
+    connect(stack, &QUndoStack::indexChanged, this, changed);
+    connect(stack, &QUndoStack::cleanChanged, this, &StudioFiles::noteModified);
+  }
   autosaveTimer_.setSingleShot(true);
   autosaveTimer_.setInterval(kAutosaveDelay);
   connect(&autosaveTimer_, &QTimer::timeout, this, &StudioFiles::autosaveNow);
@@ -51,7 +52,9 @@ StudioFiles::StudioFiles(PlanDocument& plan, PeopleDocument& people, QString rec
 
 StudioFiles::~StudioFiles() { dropRecovery(); }
 
-bool StudioFiles::isModified() const { return !plan_.undoStack()->isClean() || !people_.undoStack()->isClean(); }
+bool StudioFiles::isModified() const {
+  return !plan_.undoStack()->isClean() || !people_.undoStack()->isClean() || !knowledge_.undoStack()->isClean();
+}
 
 Result<void> StudioFiles::open(const QString& file) {
   auto read = readClass(nativePath(file));
@@ -62,6 +65,7 @@ Result<void> StudioFiles::open(const QString& file) {
   fingerprint_ = read->fingerprint;
   studioFolder_ = studioOf(file);
   setClassFile(QFileInfo(file).absoluteFilePath());
+  knowledgeFile_.load(studioFolder_);
   plan_.load(std::move(read->value));
   loadPeople();
   noteModified();
@@ -81,7 +85,7 @@ Result<void> StudioFiles::save(Conflict conflict) {
   const Fingerprint* expected = conflict == Conflict::refuse && fingerprint_ ? &*fingerprint_ : nullptr;
   if (auto written = writeClass(classFile_, expected); !written)
     return written;
-  if (auto written = savePeople(conflict); !written)
+  if (auto written = saveStudio(conflict); !written)
     return written;
   dropRecovery();
   noteModified();
@@ -95,7 +99,7 @@ Result<void> StudioFiles::saveAs(const QString& file) {
   if (before.isEmpty() && studioFolder_.isEmpty())
     studioFolder_ = studioOf(file);
   setClassFile(QFileInfo(file).absoluteFilePath());
-  if (auto written = savePeople(Conflict::refuse); !written)
+  if (auto written = saveStudio(Conflict::refuse); !written)
     return written;
   dropRecovery();
   noteModified();
@@ -113,13 +117,19 @@ Result<void> StudioFiles::writeClass(const QString& file, const Fingerprint* exp
   return {};
 }
 
+Result<void> StudioFiles::saveStudio(Conflict conflict) {
+  if (auto written = savePeople(conflict); !written)
+    return written;
+  return knowledgeFile_.save(studioFolder_, conflict == Conflict::refuse);
+}
+
 QString StudioFiles::peopleFolder() const { return QDir(studioFolder_).filePath(QStringLiteral("people")); }
 
 void StudioFiles::loadPeople() {
   peopleOnDisk_.clear();
   peopleErrors_.clear();
   std::vector<Person> people;
-  if (QFileInfo::exists(peopleFolder())) {
+  if (!studioFolder_.isEmpty() && QFileInfo::exists(peopleFolder())) {
     PeopleFolder folder = readPeople(nativePath(peopleFolder()));
     peopleErrors_ = std::move(folder.errors);
     for (Stored<Person>& stored : folder.people) {
@@ -207,7 +217,8 @@ void StudioFiles::noteModified() {
   Q_EMIT modifiedChanged(now);
 }
 
-// A recovery is a folder with the class, its origin, the people, and a lock held as long as the program runs.
+// A recovery is a folder with the class, its origin, the people, the own knowledge, and a lock held as long as the
+// program runs.
 void StudioFiles::autosaveNow() {
   autosaveTimer_.stop();
   if (!isModified())
@@ -237,6 +248,7 @@ void StudioFiles::autosaveNow() {
   for (const Person& person : people_.people())
     done =
         put(QStringLiteral("people/%1.json").arg(QString::fromStdString(person.id.value)), personText(person)) && done;
+  done = knowledgeFile_.keepIn(recoveryFolder_) && done;
   if (!done)
     Q_EMIT autosaveFailed(tr("Unsaved work could not be kept in %1.").arg(recoveryFolder_));
 }
@@ -286,6 +298,8 @@ Result<void> StudioFiles::recover(const Recovery& recovery) {
   dropRecovery();
   studioFolder_ = studio;
   loadPeople(); // what is on file, to be compared with what was kept
+  knowledgeFile_.load(studio);
+  knowledgeFile_.recoverFrom(recovery.folder);
   kept_ = kept->kept;
   fingerprint_.reset();
   // The file as it is now is what the next save replaces; a save that finds another one asks.

@@ -1,7 +1,8 @@
-// The files behind the open documents: one class and the people of its studio.
+// The files behind the open documents: one class, and the people and the own knowledge of its studio.
 #pragma once
 
 #include "core/store/Store.h"
+#include "ui/document/KnowledgeFile.h"
 #include "ui/document/PeopleDocument.h"
 #include "ui/document/PlanDocument.h"
 
@@ -21,9 +22,10 @@ struct Recovery {
   QDateTime when;
 };
 
-// Opens, saves, watches and autosaves. A class lies in <studio>/classes, its people in <studio>/people; a class that
-// lies elsewhere has its people in a folder `people` beside it. Nothing is overwritten that changed on disk since it
-// was read, unless asked for.
+// Opens, saves, watches and autosaves. A class lies in <studio>/classes, its people in <studio>/people, and what the
+// studio knows of its own in <studio>/knowledge.json; a class that lies elsewhere has them beside it. The documents
+// follow one another: people and knowledge as they change are handed to the class. Nothing is overwritten that changed
+// on disk since it was read, unless asked for.
 class StudioFiles : public QObject {
   Q_OBJECT
 
@@ -31,7 +33,8 @@ public:
   static constexpr int kAutosaveDelay = 1500; // milliseconds after a change
 
   // `recoveryRoot`: where unsaved work is kept until it is saved or let go; created when needed.
-  StudioFiles(PlanDocument& plan, PeopleDocument& people, QString recoveryRoot, QObject* parent = nullptr);
+  StudioFiles(PlanDocument& plan, PeopleDocument& people, KnowledgeDocument& knowledge, QString recoveryRoot,
+              QObject* parent = nullptr);
   ~StudioFiles() override; // lets the recovery go: whoever closes has asked before
 
   QString classFile() const { return classFile_; } // empty for a class that was never saved
@@ -39,12 +42,14 @@ public:
   bool isModified() const;
 
   // On an error the open documents stay as they are. People files that cannot be read are listed by peopleErrors().
+  // When the own knowledge cannot be read, knowledgeErrors() says why, and the class is opened without it.
   Result<void> open(const QString& file);
   const std::vector<Error>& peopleErrors() const { return peopleErrors_; }
+  const std::vector<Error>& knowledgeErrors() const { return knowledgeFile_.errors(); }
   void startNew(ClassPlan plan); // unsaved, in the studio that is open
 
   enum class Conflict { refuse, overwrite };
-  // Writes the class and every changed person. Without a class file: a programmer's error.
+  // Writes the class, every changed person and changed knowledge. Without a class file: a programmer's error.
   Result<void> save(Conflict conflict = Conflict::refuse);
   Result<void> saveAs(const QString& file);
   Result<void> reload() { return open(classFile_); }
@@ -68,6 +73,7 @@ private:
 
   QString peopleFolder() const;
   void loadPeople();
+  Result<void> saveStudio(Conflict conflict);
   Result<void> savePeople(Conflict conflict);
   Result<void> writeClass(const QString& file, const Fingerprint* expected);
   void setClassFile(const QString& file);
@@ -78,6 +84,8 @@ private:
 
   PlanDocument& plan_;
   PeopleDocument& people_;
+  KnowledgeDocument& knowledge_;
+  KnowledgeFile knowledgeFile_;
   QString recoveryRoot_;
   QString recoveryFolder_;
   std::unique_ptr<QLockFile> recoveryLock_;

@@ -16,7 +16,7 @@ class OptionChoice : public QWidget {
 public:
   explicit OptionChoice(QWidget* parent = nullptr);
 
-  // `movement` must outlive what is shown. An option that it does not have is shown by its id.
+  // An option that the movement does not have is shown by its id.
   void show(const Movement& movement, const OptionId& option);
 
 Q_SIGNALS:

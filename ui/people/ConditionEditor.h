@@ -20,7 +20,7 @@ class ConditionEditor : public QWidget {
   Q_OBJECT
 
 public:
-  // `book` must outlive the editor. A condition that it does not have keeps its note and can only be removed.
+  // A condition that `book` does not have keeps its note and can only be removed.
   ConditionEditor(const RuleBook& book, const ConditionId& condition, QWidget* parent = nullptr);
 
   void show(const PersonCondition& held, Date day);

@@ -25,10 +25,10 @@ bool matches(const Condition& condition, const QStringList& terms) {
 
 } // namespace
 
-ConditionPicker::ConditionPicker(const std::vector<Condition>& conditions, QWidget* parent)
-    : QWidget(parent), conditions_(conditions), button_(new QPushButton(tr("Add a condition"))), panel_(new QWidget),
-      search_(searchField(tr("Find a condition"), tr("Find a condition by name or code"))), list_(new QListWidget),
-      about_(softLabel({})) {
+ConditionPicker::ConditionPicker(std::vector<Condition> conditions, QWidget* parent)
+    : QWidget(parent), conditions_(std::move(conditions)), button_(new QPushButton(tr("Add a condition"))),
+      panel_(new QWidget), search_(searchField(tr("Find a condition"), tr("Find a condition by name or code"))),
+      list_(new QListWidget), about_(softLabel({})) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->addWidget(button_, 0, Qt::AlignLeft);
@@ -62,6 +62,12 @@ ConditionPicker::ConditionPicker(const std::vector<Condition>& conditions, QWidg
   connect(add, &QPushButton::clicked, this, &ConditionPicker::pick);
   connect(close, &QPushButton::clicked, this, [this] { setOpen(false); });
   setOpen(false);
+}
+
+void ConditionPicker::setConditions(std::vector<Condition> conditions) {
+  list_->clear(); // its entries are places in the list before
+  conditions_ = std::move(conditions);
+  search(search_->text());
 }
 
 void ConditionPicker::setOpen(bool open) {

@@ -18,8 +18,9 @@ class ConditionPicker : public QWidget {
   Q_OBJECT
 
 public:
-  // `conditions` must outlive the picker.
-  explicit ConditionPicker(const std::vector<Condition>& conditions, QWidget* parent = nullptr);
+  explicit ConditionPicker(std::vector<Condition> conditions, QWidget* parent = nullptr);
+
+  void setConditions(std::vector<Condition> conditions);
 
   void setOpen(bool open);
 
@@ -33,7 +34,7 @@ private:
   void search(const QString& words);
   void pick();
 
-  const std::vector<Condition>& conditions_;
+  std::vector<Condition> conditions_;
   QPushButton* button_;
   QWidget* panel_;
   QLineEdit* search_;

@@ -65,6 +65,11 @@ PersonEditor::PersonEditor(PlanDocument& plan, PeopleDocument& people, QWidget* 
     });
   connect(&people, &PeopleDocument::changed, this, &PersonEditor::refresh);
   connect(&plan, &PlanDocument::changed, this, &PersonEditor::refresh);
+  connect(&plan, &PlanDocument::knowledgeChanged, this, [this, picker] {
+    picker->setConditions(plan_.knowledge().rules.conditions);
+    shown_.clear(); // what is known of the conditions shown may have changed
+    refresh();
+  });
 }
 
 void PersonEditor::setPerson(const PersonId& person) {

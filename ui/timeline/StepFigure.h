@@ -13,7 +13,8 @@ namespace matwright {
 
 struct Theme;
 
-// Figures of steps, painted once for each pose and size. Poses are known by their address, so they must outlive this.
+// Figures of steps, painted once for each pose and size. Poses are known by their address: before one goes
+// and another may take its place, clear() this.
 class FigurePictures {
 public:
   // Standing on the lower edge of `box`. Null: a question mark, because the movement is not known.

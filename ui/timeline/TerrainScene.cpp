@@ -49,13 +49,15 @@ bool speaksOfWay(const Caution& caution, const TimedStep& timed, const PositionI
 
 } // namespace
 
-TerrainScene sceneOf(const Snapshot& snapshot, const Knowledge& knowledge) {
+TerrainScene sceneOf(const Snapshot& snapshot) {
+  const Knowledge& knowledge = *snapshot.knowledge;
   const ClassPlan& plan = *snapshot.plan;
   const Schedule& schedule = snapshot.evaluation->schedule;
   const TransitionGraph& graph = knowledge.transitions;
   TerrainScene scene;
   scene.length = schedule.length;
   scene.target = plan.target;
+  scene.knowledge = snapshot.knowledge;
 
   std::unordered_map<StepId, std::vector<const Caution*>> cautions;
   for (const Caution& caution : snapshot.evaluation->cautions)

@@ -51,11 +51,11 @@ struct TerrainScene {
   std::vector<TerrainStep> steps;
   std::vector<TerrainSection> sections;
   Seconds length, target;
+  std::shared_ptr<const Knowledge> knowledge; // that owns the poses
   friend bool operator==(const TerrainScene&, const TerrainScene&) = default;
 };
 
-// `snapshot` must hold a class evaluated with `knowledge`.
-TerrainScene sceneOf(const Snapshot& snapshot, const Knowledge& knowledge);
+TerrainScene sceneOf(const Snapshot& snapshot);
 
 std::array<bool, kWordCount<Elevation>> elevationsIn(const TerrainScene& scene);
 

@@ -42,6 +42,8 @@ TerrainView::TerrainView(PlanDocument& document, StepSelection& selection, Class
   viewport()->setAutoFillBackground(false);
   connect(&document, &PlanDocument::changed, this, &TerrainView::takeChange);
   connect(&document, &PlanDocument::loaded, this, &TerrainView::zoomToFit);
+  // Pictures go by the address of their pose, and poses of the knowledge before may give theirs to others.
+  connect(&document, &PlanDocument::knowledgeChanged, this, [this] { figures_.clear(); });
   connect(&selection, &StepSelection::changed, this, &TerrainView::takeSelection);
   takeChange();
 }
@@ -62,7 +64,7 @@ TerrainSubject TerrainView::settledSubject() const {
 void TerrainView::takeChange() {
   if (gesture_)
     end(false); // it was about a class that is no more
-  settled_.scene = sceneOf(document_.snapshot(), document_.knowledge());
+  settled_.scene = sceneOf(document_.snapshot());
   layOut();
   announceSteps(*this);
 }
@@ -118,7 +120,7 @@ void TerrainView::setGhost(std::optional<Ghost> ghost) {
     return;
   ghost_ = std::move(ghost);
   if (ghost_) {
-    TerrainScene scene = sceneOf(ghost_->snapshot, document_.knowledge());
+    TerrainScene scene = sceneOf(ghost_->snapshot);
     TerrainGeometry geometry(scene, frame_, pixelsPerSecond_);
     would_ = Laid{std::move(scene), std::move(geometry)};
   } else {

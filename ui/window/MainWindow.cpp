@@ -23,11 +23,12 @@ namespace matwright {
 
 MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& settings, WindowPlaces places,
                        std::function<Date()> today, QWidget* parent)
-    : QMainWindow(parent), knowledge_(std::move(knowledge)), settings_(settings), places_(std::move(places)),
-      document_(knowledge_, std::move(today)), selection_(document_), commands_(document_, selection_),
-      files_(document_, people_, places_.recoveryRoot) {
+    : QMainWindow(parent), settings_(settings), places_(std::move(places)), knowledge_(std::move(knowledge)),
+      document_(knowledge_.knowledge(), std::move(today)), selection_(document_), commands_(document_, selection_),
+      files_(document_, people_, knowledge_, places_.recoveryRoot) {
   undoGroup_.addStack(document_.undoStack());
   undoGroup_.addStack(people_.undoStack());
+  undoGroup_.addStack(knowledge_.undoStack());
   applyAppearance();
   buildHeader();
   buildMenus();

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/document/ClassCommands.h"
+#include "ui/document/KnowledgeDocument.h"
 #include "ui/document/PeopleDocument.h"
 #include "ui/document/StudioFiles.h"
 #include "ui/settings/Settings.h"
@@ -45,6 +46,7 @@ public:
 
   PlanDocument& document() { return document_; }
   PeopleDocument& people() { return people_; }
+  KnowledgeDocument& knowledge() { return knowledge_; }
   StudioFiles& files() { return files_; }
 
 protected:
@@ -86,9 +88,9 @@ private:
   QMessageBox* ask(const QString& title, const QString& text, const QString& detail = {});
   void fillRecent();
 
-  std::shared_ptr<const Knowledge> knowledge_;
   Settings& settings_;
   WindowPlaces places_;
+  KnowledgeDocument knowledge_;
   PlanDocument document_;
   PeopleDocument people_;
   StepSelection selection_;

@@ -110,6 +110,14 @@ void MainWindow::open(const QString& file) {
     box->setIcon(QMessageBox::Warning);
     box->open();
   }
+  if (const auto& errors = files_.knowledgeErrors(); !errors.empty()) {
+    QMessageBox* box = ask(tr("Your own movements and rules could not be read"),
+                           tr("The class is opened without them: their movements are unknown, their rules do not "
+                              "speak. The file is left as it is."),
+                           text(errors.front()));
+    box->setIcon(QMessageBox::Warning);
+    box->open();
+  }
 }
 
 void MainWindow::openDemo() {
@@ -172,7 +180,7 @@ void MainWindow::saveAs(std::function<void()> then) {
 }
 
 void MainWindow::exportTable(bool csv) {
-  const Card card = cardOf(*knowledge_, document_.plan(), document_.evaluation(), document_.roster(),
+  const Card card = cardOf(document_.knowledge(), document_.plan(), document_.evaluation(), document_.roster(),
                            settings_.namesOnCard() ? NameStyle::names : NameStyle::initials);
   auto* dialog =
       new QFileDialog(this, tr("Export"), files_.studioFolder(), csv ? tr("Table (*.csv)") : tr("Page (*.md)"));

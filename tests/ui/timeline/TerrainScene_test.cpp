@@ -13,7 +13,7 @@ struct Scenes : testing::Test {
   }
   TerrainScene scene() {
     open.document.load(plan);
-    return sceneOf(open.document.snapshot(), open.document.knowledge());
+    return sceneOf(open.document.snapshot());
   }
 };
 
@@ -78,7 +78,7 @@ TEST_F(Scenes, AWayCautionIsTheWaysAndAStepCautionIsNot) {
     ClassPlan drawn = test::randomClass(draw, open.document.knowledge().catalogue, 20);
     drawn.people = plan.people;
     open.document.load(drawn);
-    const TerrainScene shown = sceneOf(open.document.snapshot(), open.document.knowledge());
+    const TerrainScene shown = sceneOf(open.document.snapshot());
     for (const TerrainStep& step : shown.steps) {
       if (step.wayCaution) {
         ASSERT_TRUE(step.caution);
