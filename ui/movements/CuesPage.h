@@ -1,0 +1,31 @@
+#pragma once
+
+#include "ui/movements/MovementPage.h"
+
+class QLineEdit;
+
+namespace matwright {
+
+class NoteField;
+class TempoEditor;
+
+// What is said, and how one repetition runs.
+class CuesPage : public MovementPage {
+  Q_OBJECT
+
+public:
+  explicit CuesPage(QWidget* parent = nullptr);
+
+protected:
+  void refresh() override;
+
+private:
+  NoteField* setUp_;
+  QLabel* setUpWords_;
+  QLineEdit* action_;
+  QLabel* actionWords_;
+  TempoEditor* tempo_;
+  QLabel* length_;
+};
+
+} // namespace matwright

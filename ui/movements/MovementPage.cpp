@@ -1,0 +1,103 @@
+#include "ui/movements/MovementPage.h"
+
+#include "ui/controls/Labels.h"
+
+#include <QGridLayout>
+#include <QScrollArea>
+#include <QStyle>
+#include <QVBoxLayout>
+
+namespace matwright {
+
+MovementPage::MovementPage(QWidget* parent) : QWidget(parent) {}
+
+void MovementPage::show(const Movement& movement, const Knowledge& knowledge) {
+  movement_ = movement;
+  knowledge_ = &knowledge;
+  refresh();
+}
+
+void MovementPage::change(const std::function<void(Movement&)>& edit, const QString& what, const QString& gesture) {
+  Movement after = movement_;
+  edit(after);
+  if (after == movement_)
+    return;
+  movement_ = after;
+  Q_EMIT edited(after, what, gesture);
+}
+
+void MovementPage::addField(QGridLayout& grid, MovementField field, const QString& name, QWidget* widget,
+                            QLabel* hint) {
+  const int row = grid.rowCount();
+  QLabel* label = besideLabel(name, widget);
+  QLabel* note = faultLabel();
+  auto* column = new QVBoxLayout;
+  column->setSpacing(2);
+  column->addWidget(widget);
+  if (hint)
+    column->addWidget(hint);
+  column->addWidget(note);
+  grid.addWidget(label, row, 0, Qt::AlignTop);
+  grid.addLayout(column, row, 1);
+  mark(field, widget, note, label);
+}
+
+void MovementPage::mark(MovementField field, QWidget* widget, QLabel* note, QLabel* name) {
+  marks_[field] = {widget, note, name, name ? name->text() : QString()};
+}
+
+void MovementPage::showFaults(const std::vector<FieldFault>& faults) {
+  for (auto& [field, mark] : marks_) {
+    QStringList words;
+    for (const FieldFault& fault : faults)
+      if (fault.field == field)
+        words << fault.words;
+    showFault(mark.note, words);
+    const bool faulty = !words.isEmpty();
+    if (mark.widget->property("faulty").toBool() == faulty)
+      continue;
+    mark.widget->setProperty("faulty", faulty);
+    mark.widget->style()->unpolish(mark.widget);
+    mark.widget->style()->polish(mark.widget);
+    if (mark.name)
+      mark.name->setFont(faulty ? headingFont(font()) : font());
+  }
+  for (auto& [field, mark] : marks_)
+    mark.widget->setAccessibleDescription(mark.note->text());
+}
+
+void MovementPage::goTo(const FieldFault& fault) {
+  const auto at = marks_.find(fault.field);
+  if (at == marks_.end())
+    return;
+  at->second.widget->setFocus(Qt::OtherFocusReason);
+  for (QWidget* above = parentWidget(); above; above = above->parentWidget())
+    if (auto* area = qobject_cast<QScrollArea*>(above)) {
+      area->ensureWidgetVisible(at->second.widget);
+      break;
+    }
+}
+
+QLabel* faultLabel() {
+  QLabel* label = plainLabel({});
+  label->setProperty("fault", true);
+  label->hide();
+  return label;
+}
+
+void showFault(QLabel* label, const QStringList& faults) {
+  QStringList lines;
+  for (const QString& fault : faults)
+    lines << QStringLiteral("\u25b2 ") + fault;
+  showText(label, lines.join(QLatin1Char('\n')));
+}
+
+QScrollArea* scrolled(QWidget* page) {
+  auto* area = new QScrollArea;
+  area->setWidgetResizable(true);
+  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  area->setWidget(page);
+  return area;
+}
+
+} // namespace matwright
