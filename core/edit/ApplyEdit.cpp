@@ -32,6 +32,11 @@ Refused checkContent(const Step& step) {
     return refused;
   if (auto refused = checkTempo(step.tempo))
     return refused;
+  if (step.variants.size() > ClassPlan::kMostPeople)
+    return Refusal::tooManyVariants;
+  for (std::size_t i = 0; i < step.variants.size(); ++i)
+    if (variantOf(step, step.variants[i].person) != &step.variants[i])
+      return Refusal::personNamedTwice;
   return checkNote(step.note);
 }
 
@@ -72,6 +77,10 @@ Refused checkNewSteps(const ClassPlan& plan, const std::vector<Step>& steps) {
       return refused;
   }
   return std::nullopt;
+}
+
+void removeVariant(Step& step, const PersonId& person) {
+  std::erase_if(step.variants, [&](const Variant& variant) { return variant.person == person; });
 }
 
 // Takes the named steps out of every section, in the order they have there.
@@ -173,6 +182,24 @@ Edited apply(const ClassPlan& plan, const ReplaceStep& edit) {
     step = edit.with;
     step.id = edit.step;
   });
+}
+
+Edited apply(const ClassPlan& plan, const SetVariant& edit) {
+  const Step* step = findStep(plan, edit.step);
+  const bool isNew = step && !variantOf(*step, edit.variant.person);
+  Refused refused;
+  if (isNew && step->variants.size() >= ClassPlan::kMostPeople)
+    refused = Refusal::tooManyVariants;
+  return changeStep(plan, edit.step, refused, [&](Step& changed) {
+    removeVariant(changed, edit.variant.person);
+    changed.variants.push_back(edit.variant);
+    std::sort(changed.variants.begin(), changed.variants.end(),
+              [](const Variant& a, const Variant& b) { return a.person < b.person; });
+  });
+}
+
+Edited apply(const ClassPlan& plan, const RemoveVariant& edit) {
+  return changeStep(plan, edit.step, std::nullopt, [&](Step& step) { removeVariant(step, edit.person); });
 }
 
 Edited apply(const ClassPlan& plan, const InsertSection& edit) {

@@ -47,6 +47,14 @@ struct ReplaceStep { // another movement in the same place, under the same id: t
   StepId step;
   Step with;
 };
+struct SetVariant { // in the place of the one that the person has at this step
+  StepId step;
+  Variant variant;
+};
+struct RemoveVariant { // none there: nothing changes
+  StepId step;
+  PersonId person;
+};
 struct InsertSection {
   std::size_t index;
   std::string name;
@@ -86,9 +94,10 @@ struct SetPeople {
 };
 struct EditGroup;
 
-using Edit = std::variant<InsertSteps, RemoveSteps, MoveSteps, SetDose, SetTempo, SetOption, SetOnlySide, SetStepNote,
-                          ReplaceStep, InsertSection, RemoveSection, MoveSection, RenameSection, SplitSection,
-                          RenameClass, SetDate, SetTarget, SetClassNote, SetPace, SetPeople, EditGroup>;
+using Edit =
+    std::variant<InsertSteps, RemoveSteps, MoveSteps, SetDose, SetTempo, SetOption, SetOnlySide, SetStepNote,
+                 ReplaceStep, SetVariant, RemoveVariant, InsertSection, RemoveSection, MoveSection, RenameSection,
+                 SplitSection, RenameClass, SetDate, SetTarget, SetClassNote, SetPace, SetPeople, EditGroup>;
 
 // Several edits as one: all of them, in order, or none.
 struct EditGroup {
@@ -113,6 +122,7 @@ enum class Refusal {
   tooManySteps,
   tooManyPeople,
   personNamedTwice,
+  tooManyVariants, // at one step
 };
 
 // The class after the edit, or why it cannot be done; never a part of it, never a clamped value. An edit that

@@ -1,6 +1,5 @@
 #include "core/evaluate/Evaluation.h"
-#include "core/evaluate/Facts.h"
-#include "core/evaluate/Group.h"
+#include "core/evaluate/Outcome.h"
 
 #include <algorithm>
 #include <tuple>
@@ -8,45 +7,14 @@
 namespace matwright {
 namespace {
 
-// What of a class a candidate is compared by.
-struct Outcome {
-  Seconds length, moving;
-  int changes = 0;
-  std::vector<Caution> cautions; // in an order by which two outcomes can be told apart
-};
-
-bool runs(const Caution& caution) {
-  return caution.rule && (caution.rule->scope == Scope::total || caution.rule->scope == Scope::stretch);
-}
-
-// Where a caution belongs. A running sum has no place of its own: it may pass its threshold earlier without being new.
-auto identity(const Caution& caution) {
-  const std::int64_t step = runs(caution) || !caution.step ? 0 : caution.step->value;
-  return std::tuple(caution.kind, step, caution.rule, caution.person + 1, caution.level);
-}
-bool before(const Caution& a, const Caution& b) { return identity(a) < identity(b); }
-
-Outcome outcomeOf(const Knowledge& knowledge, const Group& group, const ClassPlan& plan) {
-  const Schedule schedule = scheduleOf(knowledge.catalogue, knowledge.transitions, group.ways(), plan);
-  Outcome outcome{schedule.length, schedule.moving, schedule.changes,
-                  group.cautionsOn(plan, schedule, factsOf(knowledge.transitions, schedule))};
-  std::sort(outcome.cautions.begin(), outcome.cautions.end(), before);
-  return outcome;
-}
-
 Candidate candidateOf(const Movement& movement, const Outcome& without, const Outcome& with) {
   Candidate candidate;
   candidate.movement = &movement;
-  candidate.added = with.length - without.length;
-  candidate.addedMoving = with.moving - without.moving;
-  candidate.addedChanges = with.changes - without.changes;
-  std::vector<Caution> added;
-  std::set_difference(with.cautions.begin(), with.cautions.end(), without.cautions.begin(), without.cautions.end(),
-                      std::back_inserter(added), before);
-  for (const Caution& caution : added) {
-    ++candidate.addedCautions[static_cast<std::size_t>(caution.level)];
-    candidate.strongest = std::max(candidate.strongest, std::optional(caution.level));
-  }
+  candidate.added = with.schedule.length - without.schedule.length;
+  candidate.addedMoving = with.schedule.moving - without.schedule.moving;
+  candidate.addedChanges = with.schedule.changes - without.schedule.changes;
+  candidate.addedCautions = countLevels(newCautions(without, with));
+  candidate.strongest = strongestOf(candidate.addedCautions);
   return candidate;
 }
 

@@ -34,7 +34,7 @@ struct Caution {
   bool cleared = false;
   bool assumed = false;
   double measured = 0;
-  std::string name;                       // the unknown id, for the unknown kinds
+  std::string name;                       // the unknown id, for the unknown kinds; of a person's: in her variant
   bool instructed = false;                // the level comes from a written instruction
   std::size_t clearance = Finding::kNone; // which of the condition's clearances lowered the level or set it
   std::optional<StepId> earlier;          // for rules on order: the step that this one comes too soon after

@@ -1,7 +1,11 @@
 #include "core/evaluate/Group.h"
 
+#include "core/evaluate/Facts.h"
+
 #include <algorithm>
+#include <cstdlib>
 #include <string_view>
+#include <tuple>
 #include <unordered_map>
 #include <unordered_set>
 
@@ -53,14 +57,32 @@ std::vector<const Person*> pick(std::span<const PersonId> named, std::span<const
   return picked;
 }
 
-// What is wrong with a step whoever does it.
-void addPlainCautions(const Step& step, const TimedStep& timed, std::vector<Caution>& cautions) {
+// What is wrong with a step in itself, for everybody or for the one who does it in her own way.
+void addPlainCautions(const Step& step, const TimedStep& timed, std::size_t person, std::vector<Caution>& cautions) {
+  const auto add = [&](CautionKind kind, Level level, std::string name) {
+    cautions.push_back(plainCaution(kind, level, step.id, std::move(name)));
+    cautions.back().person = person;
+  };
   if (!timed.movement)
-    cautions.push_back(plainCaution(CautionKind::unknownMovement, Level::askFirst, step.id, step.movement.value));
+    add(CautionKind::unknownMovement, Level::askFirst, step.movement.value);
   if (!timed.reachable)
-    cautions.push_back(plainCaution(CautionKind::noWay, Level::askFirst, step.id, {}));
+    add(CautionKind::noWay, Level::askFirst, {});
   if (timed.movement && !timed.option && !step.option.empty())
-    cautions.push_back(plainCaution(CautionKind::unknownOption, Level::watch, step.id, step.option.value));
+    add(CautionKind::unknownOption, Level::watch, step.option.value);
+}
+
+// The order in which findings are given. Nobody (everybody) and nowhere (the class as a whole) come first.
+auto rank(const Finding& finding) {
+  return std::tuple(finding.step + 1, -static_cast<int>(finding.level), finding.person + 1, finding.rule);
+}
+
+const Step& stepAt(const ClassPlan& plan, std::size_t index) {
+  for (const Section& section : plan.sections) {
+    if (index < section.steps.size())
+      return section.steps[index];
+    index -= section.steps.size();
+  }
+  std::abort(); // facts and plan are of one class
 }
 
 } // namespace
@@ -107,17 +129,60 @@ std::vector<PersonId> Group::ids() const {
   return ids;
 }
 
-std::vector<Finding> Group::findingsOn(std::span<const StepFacts> facts) const {
-  return screen(knowledge_.rules, found_, active_, facts, day_);
+struct Group::Varied {
+  std::size_t person = 0;
+  ClassPlan plan; // as she does it
+  Schedule schedule;
+  std::vector<StepFacts> facts;
+};
+
+std::vector<Group::Varied> Group::variedIn(const ClassPlan& plan) const {
+  std::vector<Varied> varied;
+  for (std::size_t person = 0; person < found_.size(); ++person) {
+    const PersonId& id = found_[person]->id;
+    bool any = false;
+    forEachStep(plan, [&](const Step& step) { any |= variantOf(step, id) != nullptr; });
+    if (!any)
+      continue;
+    Varied own{person, asDoneBy(id, plan, knowledge_.catalogue), {}, {}};
+    own.schedule = scheduleOf(knowledge_.catalogue, knowledge_.transitions, *ways_, own.plan);
+    own.facts = factsOf(knowledge_.transitions, own.schedule);
+    varied.push_back(std::move(own));
+  }
+  return varied;
+}
+
+std::vector<Finding> Group::screened(std::span<const ActiveRule> active, std::span<const StepFacts> facts) const {
+  return screen(knowledge_.rules, found_, active, facts, day_);
+}
+
+std::vector<Finding> Group::findingsOn(std::span<const Varied> varied, std::span<const StepFacts> facts) const {
+  if (varied.empty())
+    return screened(active_, facts);
+  std::vector<ActiveRule> common = active_;
+  std::vector<Finding> findings;
+  for (const Varied& own : varied) {
+    const auto hers = [&](const ActiveRule& each) { return each.person == own.person; };
+    std::vector<ActiveRule> active;
+    std::copy_if(common.begin(), common.end(), std::back_inserter(active), hers);
+    std::erase_if(common, hers);
+    const std::vector<Finding> found = screened(active, own.facts);
+    findings.insert(findings.end(), found.begin(), found.end());
+  }
+  const std::vector<Finding> found = screened(common, facts);
+  findings.insert(findings.end(), found.begin(), found.end());
+  std::sort(findings.begin(), findings.end(), [](const Finding& a, const Finding& b) { return rank(a) < rank(b); });
+  return findings;
 }
 
 std::vector<Caution> Group::cautionsOn(const ClassPlan& plan, const Schedule& schedule,
                                        std::span<const StepFacts> facts) const {
-  const std::vector<Finding> findings = findingsOn(facts);
+  const std::vector<Varied> varied = variedIn(plan);
+  const std::vector<Finding> findings = findingsOn(varied, facts);
   std::vector<Caution> cautions;
   cautions.reserve(findings.size() + unknown_.size());
   auto finding = findings.begin();
-  // Both lists have the strongest first; of equal level, what is wrong for everybody comes before what rules say.
+  // Both lists have the strongest first; of equal level, what is wrong in itself comes before what rules say.
   const auto merge = [&](std::vector<Caution>& plain, std::size_t place) {
     for (Caution& caution : plain) {
       for (; finding != findings.end() && finding->step == place && finding->level > caution.level; ++finding)
@@ -132,7 +197,11 @@ std::vector<Caution> Group::cautionsOn(const ClassPlan& plan, const Schedule& sc
   merge(plain, Finding::kNone);
   std::size_t index = 0;
   forEachStep(plan, [&](const Step& step) {
-    addPlainCautions(step, schedule.steps[index], plain);
+    addPlainCautions(step, schedule.steps[index], Finding::kNone, plain);
+    for (const Varied& own : varied)
+      if (variantOf(step, found_[own.person]->id))
+        addPlainCautions(stepAt(own.plan, index), own.schedule.steps[index], own.person, plain);
+    std::stable_sort(plain.begin(), plain.end(), [](const Caution& a, const Caution& b) { return a.level > b.level; });
     merge(plain, index);
     ++index;
   });

@@ -17,20 +17,25 @@ public:
   const Ways& ways() const { return *ways_; }
   std::vector<PersonId> ids() const; // of those found
 
-  std::vector<Finding> findingsOn(std::span<const StepFacts> facts) const;
-  // All cautions on a class with this schedule, as in Evaluation::cautions.
+  // All cautions on a class with this schedule, as in Evaluation::cautions. Who has variants is screened for what she
+  // does: her own facts, along the ways of the group.
   std::vector<Caution> cautionsOn(const ClassPlan& plan, const Schedule& schedule,
                                   std::span<const StepFacts> facts) const;
 
 private:
+  struct Varied; // somebody who does some steps in her own way
+
   void addUnknownConditions();
+  std::vector<Varied> variedIn(const ClassPlan& plan) const;
+  std::vector<Finding> findingsOn(std::span<const Varied> varied, std::span<const StepFacts> facts) const;
+  std::vector<Finding> screened(std::span<const ActiveRule> active, std::span<const StepFacts> facts) const;
 
   const Knowledge& knowledge_;
   Date day_;
   std::vector<const Person*> found_;
-  std::vector<Caution> unknown_; // people and conditions that nothing is known of
-  std::vector<ActiveRule> active_;
-  std::optional<Ways> ways_; // set in the constructor
+  std::vector<Caution> unknown_;   // people and conditions that nothing is known of
+  std::vector<ActiveRule> active_; // by person
+  std::optional<Ways> ways_;       // set in the constructor
 };
 
 } // namespace matwright

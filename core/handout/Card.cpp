@@ -59,6 +59,16 @@ CardRow rowOf(const TransitionGraph& graph, const Step& step, const TimedStep& t
   return row;
 }
 
+CardVariant variantOn(const Catalogue& catalogue, const Step& step, const Variant& variant, std::string initials) {
+  CardVariant printed{std::move(initials), {}, {}};
+  const Movement* movement = catalogue.find(variant.movement);
+  if (variant.movement != step.movement)
+    printed.name = movement ? movement->name : variant.movement.value;
+  if (const Option* option = movement ? findOption(*movement, variant.option) : nullptr)
+    printed.option = option->name;
+  return printed;
+}
+
 // Collects the heights of the class in time; only changes of height are kept.
 class Terrain {
 public:
@@ -144,6 +154,9 @@ Card cardOf(const Knowledge& knowledge, const ClassPlan& plan, const Evaluation&
       CardRow row = rowOf(knowledge.transitions, step, evaluation.schedule.steps[index++]);
       if (const auto at = atStep.find(step.id); at != atStep.end())
         row.cautions = cardCautions(at->second, initials);
+      for (std::size_t person = 0; person < people.size(); ++person)
+        if (const Variant* variant = variantOf(step, evaluation.people[person]))
+          row.variants.push_back(variantOn(knowledge.catalogue, step, *variant, initials(person)));
       printed.rows.push_back(std::move(row));
     }
   }

@@ -12,6 +12,14 @@ struct CardCaution {
   friend bool operator==(const CardCaution&, const CardCaution&) = default;
 };
 
+// What one person does in the place of the row's movement.
+struct CardVariant {
+  std::string initials;
+  std::string name;   // of the movement; empty when it is the row's own, in another option
+  std::string option; // empty as written
+  friend bool operator==(const CardVariant&, const CardVariant&) = default;
+};
+
 struct CardRow {
   StepId step;
   Seconds at; // when the work begins
@@ -28,6 +36,7 @@ struct CardRow {
   std::optional<Pose> pose; // none for a movement that is not in the catalogue
   Elevation elevation{};
   std::vector<CardCaution> cautions; // strongest first, same words put together
+  std::vector<CardVariant> variants; // of those who were screened, in the order of the class
   friend bool operator==(const CardRow&, const CardRow&) = default;
 };
 

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/movement/Catalogue.h"
-#include "core/screening/Rule.h"
+#include "core/screening/RedFlags.h"
 #include "core/transition/TransitionGraph.h"
 
 namespace matwright {
@@ -11,6 +11,7 @@ struct Knowledge {
   Catalogue catalogue;
   TransitionGraph transitions;
   RuleBook rules;
+  RedFlags redFlags;
 };
 
 } // namespace matwright

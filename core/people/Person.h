@@ -25,8 +25,8 @@ struct Clearance {
   std::optional<Date> until; // the last day on which it holds
   std::string by;            // who gave it, as the teacher notes it
   FeatureSet features;
-  std::optional<Level> sets; // a written instruction: what it covers takes this level, whatever a rule says
   std::string note;
+  std::optional<Level> sets{}; // a written instruction: what it covers takes this level, whatever a rule says
   friend bool operator==(const Clearance&, const Clearance&) = default;
 };
 
@@ -53,12 +53,12 @@ struct Person {
   PersonId id;
   std::string name;
   std::string initials; // as printed on the card
-  std::optional<AgeBand> ageBand;
-  std::optional<double> stature; // metres
-  std::optional<double> mass;    // kilograms
-  std::string wishes;            // what the person comes for
   std::vector<PersonCondition> conditions;
   std::string note;
+  std::optional<AgeBand> ageBand{};
+  std::optional<double> stature{}; // metres
+  std::optional<double> mass{};    // kilograms
+  std::string wishes{};            // what the person comes for
   friend bool operator==(const Person&, const Person&) = default;
 };
 

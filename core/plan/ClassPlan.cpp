@@ -10,6 +10,35 @@ bool isWellFormed(const Pace& pace) {
          pace.settle >= Seconds{} && pace.settle.value() <= Pace::kLongestSettle;
 }
 
+const Variant* variantOf(const Step& step, const PersonId& person) {
+  const auto at = std::find_if(step.variants.begin(), step.variants.end(),
+                               [&](const Variant& variant) { return variant.person == person; });
+  return at == step.variants.end() ? nullptr : &*at;
+}
+
+ClassPlan asDoneBy(const PersonId& person, const ClassPlan& plan, const Catalogue& catalogue) {
+  ClassPlan own = plan;
+  for (Section& section : own.sections)
+    for (Step& step : section.steps) {
+      const Variant* variant = variantOf(step, person);
+      if (!variant)
+        continue;
+      Step instead = step;
+      if (const Movement* movement = catalogue.find(variant->movement)) {
+        instead = stepOf(step.id, *movement, variant->option);
+        if (variant->movement == step.movement && instead.dose.unit == step.dose.unit)
+          instead.dose = step.dose;
+        if (movement->sides == Sides::each)
+          instead.onlySide = step.onlySide;
+      }
+      instead.movement = variant->movement;
+      instead.option = variant->option;
+      instead.variants.clear();
+      step = std::move(instead);
+    }
+  return own;
+}
+
 std::size_t countSteps(const ClassPlan& plan) {
   std::size_t count = 0;
   for (const Section& section : plan.sections)

@@ -2,7 +2,7 @@
 
 #include "core/base/Date.h"
 #include "core/base/Text.h"
-#include "core/movement/Movement.h"
+#include "core/movement/Catalogue.h"
 #include "core/people/Person.h"
 #include "core/units/Units.h"
 
@@ -23,6 +23,15 @@ struct StepId {
   friend auto operator<=>(StepId, StepId) = default;
 };
 
+// What one person does in the place of a step, for as long as the others do the step: the same movement in another
+// option, or another one. It has no dose of its own.
+struct Variant {
+  PersonId person;
+  MovementId movement;
+  OptionId option; // empty: as written
+  friend bool operator==(const Variant&, const Variant&) = default;
+};
+
 // One movement in its place in a class.
 struct Step {
   StepId id;
@@ -32,6 +41,7 @@ struct Step {
   Tempo tempo;
   std::optional<Side> onlySide; // for movements done on each side: one side only
   std::string note;
+  std::vector<Variant> variants{}; // one a person at the most
   friend bool operator==(const Step&, const Step&) = default;
 };
 
@@ -80,6 +90,13 @@ struct Place {
   friend bool operator==(const Place&, const Place&) = default;
   friend auto operator<=>(const Place&, const Place&) = default;
 };
+
+const Variant* variantOf(const Step& step, const PersonId& person); // null: does the step as it is
+
+// The class as one person does it: each of her variants in the place of its step, with the usual dose of the variant,
+// or the step's own where it is the same movement with a dose in the same unit. A variant that is not in the catalogue
+// keeps the step's dose and tempo.
+ClassPlan asDoneBy(const PersonId& person, const ClassPlan& plan, const Catalogue& catalogue);
 
 std::size_t countSteps(const ClassPlan& plan);
 const Step* findStep(const ClassPlan& plan, StepId id);

@@ -27,6 +27,7 @@ void takeFrame(ObjectReader& root);
 Json framed(const Format& format);
 
 extern const Format kClassFormat, kPersonFormat, kStudioFormat, kOwnKnowledgeFormat, kStepsFormat;
-extern const Format kPositionsFormat, kChangesFormat, kCatalogueFormat, kConditionsFormat, kSourcesFormat, kRulesFormat;
+extern const Format kPositionsFormat, kChangesFormat, kCatalogueFormat, kConditionsFormat, kSourcesFormat, kRulesFormat,
+    kRedFlagsFormat;
 
 } // namespace matwright

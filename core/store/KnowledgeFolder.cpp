@@ -59,6 +59,20 @@ Drafts<MovementDraft> readCatalogue(const fs::path& folder, Errors& errors) {
   return drafts;
 }
 
+RedFlagDrafts readRedFlags(const fs::path& file, Errors& errors) {
+  const std::string name = file.string();
+  const auto tree =
+      readFile(file).and_then([&](const std::string& text) { return openTree(text, name, kRedFlagsFormat); });
+  if (!tree) {
+    errors.push_back(tree.error());
+    return {};
+  }
+  Reading reading{name, {}, {}, nullptr};
+  RedFlagDrafts drafts = readRedFlagDrafts(*tree, reading);
+  std::move(reading.errors.begin(), reading.errors.end(), std::back_inserter(errors));
+  return drafts;
+}
+
 template <class Value, class Draft> std::vector<Value> valuesOf(std::vector<Draft>& drafts, Value Draft::*value) {
   std::vector<Value> values;
   values.reserve(drafts.size());
@@ -92,6 +106,7 @@ Result<Knowledge, std::vector<Error>> readKnowledge(const fs::path& folder) {
   auto conditions = readOne(folder / "screening/conditions.json", kConditionsFormat, readConditionDrafts, errors);
   auto sources = readOne(folder / "screening/sources.json", kSourcesFormat, readSourceDrafts, errors);
   auto rules = readOne(folder / "screening/rules.json", kRulesFormat, readRuleDrafts, errors);
+  auto redFlags = readRedFlags(folder / "screening/redflags.json", errors);
 
   checkPositions(positions.list, errors);
   checkChanges(changes.list, positions.ifWhole(), errors);
@@ -99,6 +114,7 @@ Result<Knowledge, std::vector<Error>> readKnowledge(const fs::path& folder) {
   checkConditions(conditions.list, errors);
   checkSources(sources.list, errors);
   checkRules(rules.list, conditions.ifWhole(), sources.ifWhole(), errors);
+  checkRedFlags(redFlags, conditions.ifWhole(), sources.ifWhole(), errors);
   if (!errors.empty())
     return failure(std::move(errors));
 
@@ -106,7 +122,8 @@ Result<Knowledge, std::vector<Error>> readKnowledge(const fs::path& folder) {
       Catalogue(valuesOf(movements.list, &MovementDraft::movement)),
       TransitionGraph(valuesOf(positions.list, &PositionDraft::position), valuesOf(changes.list, &ChangeDraft::change)),
       RuleBook{valuesOf(conditions.list, &ConditionDraft::condition), valuesOf(sources.list, &SourceDraft::source),
-               valuesOf(rules.list, &RuleDraft::rule)}};
+               valuesOf(rules.list, &RuleDraft::rule)},
+      RedFlags{valuesOf(redFlags.groups, &RedFlagDraft::group), std::move(redFlags.closing)}};
 }
 
 } // namespace matwright

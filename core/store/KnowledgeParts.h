@@ -54,12 +54,23 @@ struct RuleDraft {
   Origin origin;
 };
 
+struct RedFlagDraft {
+  RedFlagGroup group;
+  Origin origin;
+};
+
+struct RedFlagDrafts {
+  std::vector<RedFlagDraft> groups;
+  std::vector<std::string> closing;
+};
+
 std::vector<PositionDraft> readPositionDrafts(const Json& tree, Reading& reading);
 std::vector<ChangeDraft> readChangeDrafts(const Json& tree, Reading& reading);
 std::vector<MovementDraft> readMovementDrafts(const Json& tree, Reading& reading);
 std::vector<ConditionDraft> readConditionDrafts(const Json& tree, Reading& reading);
 std::vector<SourceDraft> readSourceDrafts(const Json& tree, Reading& reading);
 std::vector<RuleDraft> readRuleDrafts(const Json& tree, Reading& reading);
+RedFlagDrafts readRedFlagDrafts(const Json& tree, Reading& reading);
 
 // The entries of a list on their own, for files that hold more than one kind. Nothing for an absent list.
 std::vector<MovementDraft> readMovementList(const std::optional<Spot>& spot);
@@ -91,5 +102,8 @@ void checkSources(const std::vector<SourceDraft>& sources, Errors& errors);
 // Unique ids, and tests, conditions and sources that are there and fit together.
 void checkRules(const std::vector<RuleDraft>& rules, const std::vector<ConditionDraft>* conditions,
                 const std::vector<SourceDraft>* sources, Errors& errors);
+// Unique ids, and conditions and sources that are there.
+void checkRedFlags(const RedFlagDrafts& drafts, const std::vector<ConditionDraft>* conditions,
+                   const std::vector<SourceDraft>* sources, Errors& errors);
 
 } // namespace matwright

@@ -53,6 +53,8 @@ Clearance readClearance(const Spot& spot, const std::string& place) {
     clearance.until = readDate(until);
   clearance.by = readText(object.need("by"), 0, kLongestName);
   clearance.features = readWordSet<Feature>(object.need("features"));
+  if (const auto sets = object.find("sets"))
+    clearance.sets = readWord<Level>(sets);
   clearance.note = readText(object.find("note"), 0, kLongestNote);
   object.keepRest(place);
   return clearance;
@@ -90,6 +92,8 @@ Json clearanceJson(const Clearance& clearance, const SourceTree* kept, const std
   Json object = {{"given", isoDate(clearance.given)}, {"by", clearance.by}, {"features", std::move(features)}};
   if (clearance.until)
     object["until"] = isoDate(*clearance.until);
+  if (clearance.sets)
+    object["sets"] = word(*clearance.sets);
   if (!clearance.note.empty())
     object["note"] = clearance.note;
   putBack(kept, place, object);
@@ -121,6 +125,13 @@ Person readPersonTree(const Json& tree, Reading& reading) {
   person.id = readId<PersonId>(root.need("id"));
   person.name = readText(root.need("name"), 1, kLongestName);
   person.initials = readText(root.need("initials"), 0, kLongestName);
+  if (const auto band = root.find("ageBand"))
+    person.ageBand = readWord<AgeBand>(band);
+  if (const auto stature = root.find("stature"))
+    person.stature = readNumber(stature, Person::kShortest, Person::kTallest);
+  if (const auto mass = root.find("mass"))
+    person.mass = readNumber(mass, Person::kLightest, Person::kHeaviest);
+  person.wishes = readText(root.find("wishes"), 0, kLongestNote);
   ConditionPlaces places;
   for (const Spot& entry : readList(root.need("conditions"), 0, kMostConditions))
     person.conditions.push_back(readCondition(entry, places));
@@ -143,6 +154,14 @@ std::string personText(const Person& person, const KeptTree& kept) {
   root["id"] = person.id.value;
   root["name"] = person.name;
   root["initials"] = person.initials;
+  if (person.ageBand)
+    root["ageBand"] = word(*person.ageBand);
+  if (person.stature)
+    root["stature"] = *person.stature;
+  if (person.mass)
+    root["mass"] = *person.mass;
+  if (!person.wishes.empty())
+    root["wishes"] = person.wishes;
   ConditionPlaces places;
   Json conditions = Json::array();
   for (const PersonCondition& condition : person.conditions)

@@ -5,6 +5,33 @@ namespace {
 
 std::string placeOfStep(StepId id) { return "/steps/" + std::to_string(id.value); }
 
+std::vector<Variant> readVariants(const std::optional<Spot>& spot, const RestPolicy& rest) {
+  std::vector<Variant> variants;
+  for (const Spot& entry : readList(spot, 1, ClassPlan::kMostPeople)) {
+    ObjectReader object(entry);
+    Variant variant{readId<PersonId>(object.need("person")), readId<MovementId>(object.need("movement")),
+                    readId<OptionId>(object.find("option"))};
+    for (const Variant& other : variants)
+      if (!variant.person.empty() && other.person == variant.person)
+        object.note(ErrorCode::duplicateId, "person", "each person once", variant.person.value);
+    rest.below(variant.person.value).applyTo(object);
+    variants.push_back(std::move(variant));
+  }
+  return variants;
+}
+
+Json variantsJson(const std::vector<Variant>& variants, const SourceTree* kept, const std::string& place) {
+  Json list = Json::array();
+  for (const Variant& variant : variants) {
+    Json object = {{"person", variant.person.value}, {"movement", variant.movement.value}};
+    if (!variant.option.empty())
+      object["option"] = variant.option.value;
+    putBack(kept, place + '/' + variant.person.value, object);
+    list.push_back(std::move(object));
+  }
+  return list;
+}
+
 } // namespace
 
 Dose readDose(const std::optional<Spot>& spot, const RestPolicy& rest) {
@@ -44,6 +71,7 @@ Step readStep(const std::optional<Spot>& spot) {
   step.tempo = readTempo(object.need("tempo"), rest.below("tempo"));
   step.onlySide = findWord<Side>(object.find("onlySide"));
   step.note = readText(object.find("note"), 0, kLongestNote);
+  step.variants = readVariants(object.find("variants"), rest.below("variants"));
   rest.applyTo(object);
   return step;
 }
@@ -78,6 +106,8 @@ Json stepJson(const Step& step, const SourceTree* kept) {
     object["onlySide"] = word(*step.onlySide);
   if (!step.note.empty())
     object["note"] = step.note;
+  if (!step.variants.empty())
+    object["variants"] = variantsJson(step.variants, kept, place + "/variants");
   putBack(kept, place, object);
   return object;
 }

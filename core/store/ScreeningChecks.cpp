@@ -77,6 +77,28 @@ void checkTests(const RuleDraft& draft, const Condition* condition, Errors& erro
   }
 }
 
+// The sources on hand; nothing when they are not known.
+using Cited = std::optional<std::unordered_set<SourceId>>;
+
+Cited idsOf(const std::vector<SourceDraft>* sources) {
+  if (!sources)
+    return std::nullopt;
+  Cited ids{std::in_place};
+  for (const SourceDraft& draft : *sources)
+    ids->insert(draft.source.id);
+  return ids;
+}
+
+// Each source once, and one that is there.
+void checkCited(const std::vector<SourceId>& named, const Origin& origin, const Cited& cited, Errors& errors) {
+  OnceEach once(errors);
+  for (std::size_t i = 0; i < named.size(); ++i) {
+    once.see(named[i].value, origin, entry("sources", i, ""));
+    if (cited && !named[i].empty() && !cited->contains(named[i]))
+      noteAt(errors, origin, entry("sources", i, ""), ErrorCode::unknownReference, "a source", named[i].value);
+  }
+}
+
 } // namespace
 
 void checkConditions(const std::vector<ConditionDraft>& conditions, Errors& errors) {
@@ -100,17 +122,28 @@ void checkSources(const std::vector<SourceDraft>& sources, Errors& errors) {
     ids.see(draft.source.id.value, draft.origin, "/id");
 }
 
+void checkRedFlags(const RedFlagDrafts& drafts, const std::vector<ConditionDraft>* conditions,
+                   const std::vector<SourceDraft>* sources, Errors& errors) {
+  const Cited cited = idsOf(sources);
+  OnceEach ids(errors);
+  for (const RedFlagDraft& draft : drafts.groups) {
+    const RedFlagGroup& group = draft.group;
+    ids.see(group.id, draft.origin, "/id");
+    if (conditions && group.condition && !group.condition->empty() &&
+        std::none_of(conditions->begin(), conditions->end(),
+                     [&](const ConditionDraft& each) { return each.condition.id == *group.condition; }))
+      noteAt(errors, draft.origin, "/condition", ErrorCode::unknownReference, "a condition", group.condition->value);
+    checkCited(group.sources, draft.origin, cited, errors);
+  }
+}
+
 void checkRules(const std::vector<RuleDraft>& rules, const std::vector<ConditionDraft>* conditions,
                 const std::vector<SourceDraft>* sources, Errors& errors) {
   std::unordered_map<ConditionId, const Condition*> known;
   if (conditions)
     for (const ConditionDraft& draft : *conditions)
       known.emplace(draft.condition.id, &draft.condition);
-  std::unordered_set<SourceId> cited;
-  if (sources)
-    for (const SourceDraft& draft : *sources)
-      cited.insert(draft.source.id);
-
+  const Cited cited = idsOf(sources);
   OnceEach ids(errors);
   for (const RuleDraft& draft : rules) {
     const Rule& rule = draft.rule;
@@ -121,13 +154,7 @@ void checkRules(const std::vector<RuleDraft>& rules, const std::vector<Condition
       noteAt(errors, draft.origin, "/condition", ErrorCode::unknownReference, "a condition", rule.condition->value);
     else if (!rule.condition || (conditions && found != known.end()))
       checkTests(draft, rule.condition ? found->second : nullptr, errors);
-    OnceEach once(errors);
-    for (std::size_t i = 0; i < rule.sources.size(); ++i) {
-      once.see(rule.sources[i].value, draft.origin, entry("sources", i, ""));
-      if (sources && !rule.sources[i].empty() && !cited.contains(rule.sources[i]))
-        noteAt(errors, draft.origin, entry("sources", i, ""), ErrorCode::unknownReference, "a source",
-               rule.sources[i].value);
-    }
+    checkCited(rule.sources, draft.origin, cited, errors);
   }
 }
 

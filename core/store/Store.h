@@ -86,7 +86,8 @@ enum class DocumentKind {
   catalogue,
   conditions,
   sources,
-  rules
+  rules,
+  redFlags
 };
 
 // Which kind of file the text says it is by its root `format`; an Error when it is not JSON or says something unknown.

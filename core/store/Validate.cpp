@@ -10,7 +10,7 @@
 namespace matwright {
 namespace {
 
-const std::array<std::pair<DocumentKind, const Format*>, 10> kKinds = {{
+const std::array<std::pair<DocumentKind, const Format*>, 11> kKinds = {{
     {DocumentKind::classPlan, &kClassFormat},
     {DocumentKind::person, &kPersonFormat},
     {DocumentKind::studio, &kStudioFormat},
@@ -21,6 +21,7 @@ const std::array<std::pair<DocumentKind, const Format*>, 10> kKinds = {{
     {DocumentKind::conditions, &kConditionsFormat},
     {DocumentKind::sources, &kSourcesFormat},
     {DocumentKind::rules, &kRulesFormat},
+    {DocumentKind::redFlags, &kRedFlagsFormat},
 }};
 
 const Format& formatOf(DocumentKind kind) {
@@ -145,6 +146,9 @@ void decode(DocumentKind kind, const Json& tree, const Knowledge* knowledge, Rea
     return;
   case DocumentKind::rules:
     checkRules(readRuleDrafts(tree, reading), nullptr, nullptr, errors);
+    return;
+  case DocumentKind::redFlags:
+    checkRedFlags(readRedFlagDrafts(tree, reading), nullptr, nullptr, errors);
     return;
   }
 }

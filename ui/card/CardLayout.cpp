@@ -55,7 +55,7 @@ RowGrid gridOf(const CardWords& words, const Type& type, qreal width, int column
     for (const RowWords& row : section.rows) {
       time = std::max(time, type.widthOf(type.time, row.time));
       dose = std::max(dose, std::max(type.widthOf(type.dose, row.dose), type.widthOf(type.small, row.breath)));
-      cautions = cautions || !row.cautions.empty();
+      cautions = cautions || !row.cautions.empty() || !row.variants.empty();
     }
   const qreal pad = 7 * type.unit * kUnitsPerPoint / 10;
   grid.figureLeft = 8 * type.unit + time + pad;
@@ -108,6 +108,8 @@ public:
     qreal caution = grid_.stacked ? text : top;
     const qreal cautionLeft = left + (grid_.stacked ? grid_.textLeft : grid_.cautionLeft);
     const qreal cautionWidth = grid_.stacked ? grid_.textWidth : grid_.cautionWidth;
+    for (const QString& variant : words.variants)
+      caution += put(page, type_.small, variant, {cautionLeft, caution}, cautionWidth);
     for (const CautionLine& line : words.cautions)
       caution += putCaution(page, line, {cautionLeft, caution}, cautionWidth);
     const qreal drop = (type_.lineOf(type_.name) - type_.lineOf(type_.time)) * kAscent;

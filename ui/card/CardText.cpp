@@ -26,7 +26,7 @@ QString csvLine(const QStringList& fields) {
 }
 
 QString cautionsOf(const RowWords& row) {
-  QStringList lines;
+  QStringList lines = row.variants;
   for (const CautionLine& line : row.cautions)
     lines << QStringLiteral("%1: %2").arg(text(line.level), line.text);
   return lines.join(QStringLiteral("; "));

@@ -48,6 +48,16 @@ CautionLine lineOf(const CardCaution& caution) {
   return {caution.level, text};
 }
 
+QString variantLine(const CardVariant& variant) {
+  const QString option = QString::fromStdString(variant.option);
+  QString what = QString::fromStdString(variant.name);
+  if (what.isEmpty())
+    what = option.isEmpty() ? tr("as written") : option;
+  else if (!option.isEmpty())
+    what = tr("%1 (%2)").arg(what, option);
+  return tr("%1 does: %2").arg(QString::fromStdString(variant.initials), what);
+}
+
 RowWords rowOf(const CardRow& row, Density density) {
   RowWords words;
   words.row = &row;
@@ -67,6 +77,8 @@ RowWords rowOf(const CardRow& row, Density density) {
   else
     for (const CardCaution& caution : row.cautions)
       words.cautions.push_back(lineOf(caution));
+  for (const CardVariant& variant : row.variants)
+    words.variants << variantLine(variant);
   return words;
 }
 

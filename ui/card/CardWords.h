@@ -23,6 +23,7 @@ struct RowWords {
   QString dose;
   QString breath;
   std::vector<CautionLine> cautions;
+  QStringList variants;         // "R.A. instead: Head nod"
   const CardRow* row = nullptr; // of the card, which must outlive this
 };
 

@@ -97,6 +97,8 @@ QString text(Refusal refusal) {
     return tr("A class has at most %1 people.").arg(ClassPlan::kMostPeople);
   case Refusal::personNamedTwice:
     return tr("The same person was named twice.");
+  case Refusal::tooManyVariants:
+    return tr("A step has at most %1 variants.").arg(ClassPlan::kMostPeople);
   }
   return {};
 }

@@ -142,6 +142,24 @@ TEST(ReplaceStep, PutsAnotherMovementInThePlaceUnderTheSameId) {
   EXPECT_EQ(*findStep(replaced, StepId{2}), step(2, "roll"));
 }
 
+TEST(SetVariant, GivesAPersonAnotherWayAndKeepsThoseOfOthers) {
+  const Variant low{PersonId{"ida"}, MovementId{"curl"}, OptionId{"low"}};
+  const Variant fold{PersonId{"bo"}, MovementId{"fold"}, {}};
+  const ClassPlan both = after(SetVariant{StepId{1}, fold}, after(SetVariant{StepId{1}, low}));
+  EXPECT_EQ(both, withStep(1, [&](Step& each) { each.variants = {fold, low}; }));
+  const Variant hard{PersonId{"ida"}, MovementId{"curl"}, OptionId{"hard"}};
+  EXPECT_EQ(after(SetVariant{StepId{1}, hard}, both), withStep(1, [&](Step& each) { each.variants = {fold, hard}; }));
+}
+
+TEST(RemoveVariant, LeavesThoseOfOthersAndMayFindNone) {
+  const Variant low{PersonId{"ida"}, MovementId{"curl"}, OptionId{"low"}};
+  const Variant fold{PersonId{"bo"}, MovementId{"fold"}, {}};
+  const ClassPlan both = withStep(1, [&](Step& each) { each.variants = {fold, low}; });
+  EXPECT_EQ(after(RemoveVariant{StepId{1}, PersonId{"bo"}}, both),
+            withStep(1, [&](Step& each) { each.variants = {low}; }));
+  EXPECT_EQ(after(RemoveVariant{StepId{1}, PersonId{"cy"}}, both), both);
+}
+
 TEST(InsertSection, PutsAnEmptyOneBeforeTheIndex) {
   EXPECT_THAT(names(after(InsertSection{0, "New"})), ElementsAre("New", "One", "Two", "Three"));
   EXPECT_THAT(names(after(InsertSection{3, "New"})), ElementsAre("One", "Two", "Three", "New"));

@@ -36,13 +36,15 @@ const std::vector<Person>& roster() {
   return people;
 }
 
+const std::vector<const char*> kNames{"ida", "bo", "cy", "di", "stranger"};
+
 // Draws edits, most of them possible, some not.
 class EditDraw {
 public:
   explicit EditDraw(unsigned seed) : draw_(seed) {}
 
   Edit next(const ClassPlan& plan, int depth = 0) {
-    switch (draw_.below(depth == 0 ? 22 : 21)) {
+    switch (draw_.below(depth == 0 ? 24 : 23)) {
     case 0:
     case 1:
     case 2:
@@ -81,6 +83,10 @@ public:
       return SetPeople{people()};
     case 20:
       return draw_.chance(0.5) ? Edit{RenameClass{text()}} : Edit{SetTarget{minutes(draw_.from(1, 250))}};
+    case 21:
+      return SetVariant{stepId(plan), {person(), newStep().movement, OptionId{draw_.chance(0.5) ? "low" : ""}}};
+    case 22:
+      return RemoveVariant{stepId(plan), person()};
     default:
       break;
     }
@@ -126,11 +132,12 @@ private:
   std::string text() { return std::string(draw_.below(4), 'x'); }
   std::vector<PersonId> people() {
     std::vector<PersonId> some;
-    for (const char* name : {"ida", "bo", "cy", "di", "stranger"})
+    for (const char* name : kNames)
       if (draw_.chance(0.4))
         some.push_back(PersonId{name});
     return some;
   }
+  PersonId person() { return PersonId{draw_.oneOf(kNames)}; }
 
   Draw draw_;
   std::int64_t minted_ = 0;
@@ -141,6 +148,8 @@ void expectConsistent(const ClassPlan& plan) {
   forEachStep(plan, [&](const Step& each) {
     ASSERT_TRUE(ids.insert(each.id.value).second) << "step id " << each.id.value << " occurs twice";
     ASSERT_TRUE(isWellFormed(each.dose) && isWellFormed(each.tempo));
+    for (const Variant& variant : each.variants)
+      ASSERT_EQ(variantOf(each, variant.person), &variant) << "one variant a person";
   });
   ASSERT_FALSE(plan.sections.empty());
   ASSERT_LE(plan.sections.size(), ClassPlan::kMostSections);

@@ -156,6 +156,20 @@ TEST(Refusals, PersonNamedTwice) {
   EXPECT_EQ(said(SetPeople{{PersonId{"ida"}, PersonId{"bo"}, PersonId{"ida"}}}), Refusal::personNamedTwice);
 }
 
+TEST(Refusals, TooManyVariants) {
+  Step crowded = step(1, "curl");
+  for (std::size_t i = 0; i < ClassPlan::kMostPeople; ++i)
+    crowded.variants.push_back({PersonId{"person-" + std::to_string(i)}, MovementId{"fold"}, {}});
+  const ClassPlan full = classOf({crowded});
+  EXPECT_EQ(said(SetVariant{StepId{1}, {PersonId{"one-more"}, MovementId{"fold"}, {}}}, full),
+            Refusal::tooManyVariants);
+  EXPECT_EQ(said(SetVariant{StepId{1}, {PersonId{"person-7"}, MovementId{"arch"}, {}}}, full), std::nullopt);
+  crowded.variants.push_back({PersonId{"one-more"}, MovementId{"fold"}, {}});
+  EXPECT_EQ(said(ReplaceStep{StepId{1}, crowded}, full), Refusal::tooManyVariants);
+  crowded.variants = {{PersonId{"ida"}, MovementId{"fold"}, {}}, {PersonId{"ida"}, MovementId{"arch"}, {}}};
+  EXPECT_EQ(said(ReplaceStep{StepId{1}, crowded}, full), Refusal::personNamedTwice);
+}
+
 TEST(Refusals, OfOneRefuseTheWholeGroup) {
   const EditGroup group{
       {RenameClass{"Changed"}, RemoveSteps{{StepId{1}}}, SetDose{StepId{1}, {}}, RenameClass{"Again"}}};

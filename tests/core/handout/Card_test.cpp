@@ -146,6 +146,18 @@ TEST_F(CardTest, ARowHasTheStrongestCautionOfEachPersonAlone) {
                                                              CardCaution{Level::watch, {}, "another way: anybody"}));
 }
 
+TEST_F(CardTest, SaysWhatSinglePeopleDoInstead) {
+  Step curl = step(1, "curl");
+  curl.variants = {{PersonId{"bo"}, MovementId{"curl"}, OptionId{"low"}},
+                   {PersonId{"cy"}, MovementId{"fold"}, {}},
+                   {PersonId{"ida-amberley"}, MovementId{"handstand"}, {}}};
+  const Card card = of(withPeople(classOf({curl, step(2, "curl")}), {"ida-amberley", "bo"}));
+  const CardRow& row = card.sections.at(0).rows.at(0);
+  EXPECT_THAT(row.variants, ElementsAre(CardVariant{"I.A.", "handstand", ""}, CardVariant{"Bo", "", "Head down"}))
+      << "cy is not in the class";
+  EXPECT_THAT(card.sections[0].rows[1].variants, IsEmpty());
+}
+
 TEST_F(CardTest, SaysWhenNobodyWasScreened) {
   EXPECT_FALSE(of({step(1, "curl")}).screened);
   EXPECT_TRUE(of(withPeople(classOf({step(1, "curl")}), {"cy"})).screened);

@@ -81,5 +81,35 @@ TEST(Pace, IsIllFormedOutsideItsBounds) {
   EXPECT_FALSE(isWellFormed({1, 150, Seconds(nan)}));
 }
 
+TEST(ClassPlan, OnePersonsVariantsStandInThePlaceOfTheirSteps) {
+  const Catalogue catalogue(smallMovements());
+  ClassPlan plan = twoSections();
+  Step& curl = plan.sections[0].steps[0];
+  curl.dose = {8, DoseUnit::repetitions};
+  curl.note = "slowly";
+  curl.variants = {{PersonId{"bo"}, MovementId{"fold"}, {}}, {PersonId{"ida"}, MovementId{"curl"}, OptionId{"low"}}};
+
+  const Step low = asDoneBy(PersonId{"ida"}, plan, catalogue).sections[0].steps[0];
+  EXPECT_EQ(low.id, StepId{4});
+  EXPECT_EQ(low.option, OptionId{"low"});
+  EXPECT_EQ(low.dose, (Dose{8, DoseUnit::repetitions})) << "what was dosed for the step holds for its options";
+  EXPECT_TRUE(low.variants.empty());
+  const Step fold = asDoneBy(PersonId{"bo"}, plan, catalogue).sections[0].steps[0];
+  EXPECT_EQ(fold.movement, MovementId{"fold"});
+  EXPECT_EQ(fold.dose, (Dose{40, DoseUnit::seconds}));
+  EXPECT_EQ(asDoneBy(PersonId{"cy"}, plan, catalogue), plan);
+  EXPECT_EQ(asDoneBy(PersonId{"ida"}, plan, catalogue).sections[1], plan.sections[1]);
+}
+
+TEST(ClassPlan, AVariantThatNobodyKnowsKeepsDoseAndTempo) {
+  ClassPlan plan = twoSections();
+  plan.sections[1].steps[0].variants = {{PersonId{"bo"}, MovementId{"handstand"}, OptionId{"gone"}}};
+  const Step step = asDoneBy(PersonId{"bo"}, plan, Catalogue(smallMovements())).sections[1].steps[0];
+  EXPECT_EQ(step.movement, MovementId{"handstand"});
+  EXPECT_EQ(step.option, OptionId{"gone"});
+  EXPECT_EQ(step.dose, plan.sections[1].steps[0].dose);
+  EXPECT_EQ(step.tempo, plan.sections[1].steps[0].tempo);
+}
+
 } // namespace
 } // namespace matwright::test

@@ -32,8 +32,9 @@ TEST(ParseClass, ReadsEverythingThatMayStandInAClass) {
                {10, DoseUnit::breaths},
                {Seconds(1.1), {{Breath::in, 5}, {Breath::out, 5}}},
                Side::left,
-               "Head down for Imre."};
-  Step resting{{7}, {"resting"}, {}, {60, DoseUnit::seconds}, {Seconds(1), {{Breath::free, 1}}}, {}, ""};
+               "Head down for Imre.",
+               {{{"imre"}, {"hundred"}, {"head-down"}}, {{"rosa"}, {"head-nod"}, {}}}};
+  Step resting{{7}, {"resting"}, {}, {60, DoseUnit::seconds}, {Seconds(1), {{Breath::free, 1}}}, {}, "", {}};
   plan.sections = {{"Arrive", {hundred}}, {"Settle", {resting}}};
   EXPECT_EQ(stored.value, plan);
   EXPECT_EQ(stored.fingerprint, fingerprintOf(kFullClass));
@@ -100,7 +101,18 @@ TEST(ClassText, IsCanonical) {
               }
             ],
             "secondsPerCount": 1.1
-          }
+          },
+          "variants": [
+            {
+              "movement": "hundred",
+              "option": "head-down",
+              "person": "imre"
+            },
+            {
+              "movement": "head-nod",
+              "person": "rosa"
+            }
+          ]
         }
       ]
     }
@@ -149,7 +161,7 @@ TEST(KeptKeys, ComeBackWhereTheyStood) {
   Json tree = Json::parse(kFullClass);
   int count = 0;
   strew(tree, count);
-  EXPECT_EQ(count, 13); // root, pace, 2 sections, 2 steps, 2 doses, 2 tempos, 3 phases
+  EXPECT_EQ(count, 15); // root, pace, 2 sections, 2 steps, 2 doses, 2 tempos, 3 phases, 2 variants
   const auto stored = parsed(tree.dump());
   EXPECT_EQ(stored.value, parsed(kFullClass).value);
   EXPECT_EQ(Json::parse(classText(stored.value, stored.kept)), tree);

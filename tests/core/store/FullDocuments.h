@@ -28,7 +28,11 @@ inline const std::string kFullClass = R"({
             "phases": [{"breath": "in", "counts": 5}, {"breath": "out", "counts": 5}]
           },
           "onlySide": "left",
-          "note": "Head down for Imre."
+          "note": "Head down for Imre.",
+          "variants": [
+            {"person": "imre", "movement": "hundred", "option": "head-down"},
+            {"person": "rosa", "movement": "head-nod"}
+          ]
         }
       ]
     },
@@ -52,6 +56,10 @@ inline const std::string kFullPerson = R"({
   "id": "rosa",
   "name": "Rosa Amberley",
   "initials": "R.A.",
+  "ageBand": "18-39",
+  "stature": 1.68,
+  "mass": 71.5,
+  "wishes": "Stay strong until the birth.",
   "note": "Likes the mat by the door.",
   "conditions": [
     {
@@ -63,6 +71,7 @@ inline const std::string kFullPerson = R"({
           "until": "2027-01-31",
           "by": "her midwife",
           "features": ["flex-load", "supine"],
+          "sets": "adapt",
           "note": "By letter."
         }
       ],

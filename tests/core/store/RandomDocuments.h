@@ -52,11 +52,22 @@ public:
     if (flag())
       step.onlySide = word<Side>();
     step.note = flag() ? text(0, 200) : "";
+    for (std::size_t variants = flag() ? upTo(3) : 0; step.variants.size() < variants;)
+      step.variants.push_back({{"person-" + std::to_string(step.variants.size()) + idText()},
+                               {idText()},
+                               flag() ? OptionId{idText()} : OptionId{}});
     return step;
   }
 
   Person person() {
-    Person person{{idText()}, text(1, kLongestName), text(0, 12), {}, text(0, 300)};
+    Person person{{idText()}, text(1, kLongestName), text(0, 12), {}, text(0, 300), {}, {}, {}, {}};
+    if (flag())
+      person.ageBand = word<AgeBand>();
+    if (flag())
+      person.stature = number(Person::kShortest, Person::kTallest);
+    if (flag())
+      person.mass = number(Person::kLightest, Person::kHeaviest);
+    person.wishes = flag() ? text(0, 100) : "";
     for (std::size_t conditions = upTo(4); person.conditions.size() < conditions;)
       person.conditions.push_back(condition());
     return person;
@@ -68,7 +79,9 @@ private:
     for (std::size_t i = upTo(3); i > 0; --i)
       condition.qualifiers.emplace(text(1, 20), qualifier());
     for (std::size_t clearances = upTo(3); condition.clearances.size() < clearances;) {
-      Clearance clearance{date(), {}, text(0, 40), {}, flag() ? text(0, 60) : ""};
+      Clearance clearance{date(), {}, text(0, 40), {}, flag() ? text(0, 60) : "", {}};
+      if (flag())
+        clearance.sets = word<Level>();
       if (flag())
         clearance.until = date();
       for (std::size_t i = upTo(6); i > 0; --i)

@@ -195,7 +195,9 @@ TEST_P(Schema, LeavesOutNoWordOfAClosedList) {
   const std::map<std::string, Json> lists = {{"unit", wordsOf<DoseUnit>()},
                                              {"breath", wordsOf<Breath>()},
                                              {"onlySide", wordsOf<Side>()},
-                                             {"features", wordsOf<Feature>()}};
+                                             {"features", wordsOf<Feature>()},
+                                             {"ageBand", wordsOf<AgeBand>()},
+                                             {"sets", wordsOf<Level>()}};
   walk([&](const std::string& pointer, const std::string&, const Json& property, bool) {
     const Json& holder = property.contains("items") ? property["items"] : property;
     if (holder.contains("enum")) {

@@ -1,0 +1,52 @@
+#include "core/evaluate/Outcome.h"
+
+#include "core/evaluate/Facts.h"
+
+#include <algorithm>
+#include <tuple>
+
+namespace matwright {
+namespace {
+
+bool runs(const Caution& caution) {
+  return caution.rule && (caution.rule->scope == Scope::total || caution.rule->scope == Scope::stretch);
+}
+
+// Where a caution belongs. A running sum has no place of its own: it may pass its threshold earlier without being new.
+auto identity(const Caution& caution) {
+  const std::int64_t step = runs(caution) || !caution.step ? 0 : caution.step->value;
+  return std::tuple(caution.kind, step, caution.rule, caution.person + 1, caution.level);
+}
+bool before(const Caution& a, const Caution& b) { return identity(a) < identity(b); }
+
+} // namespace
+
+Outcome outcomeOf(const Knowledge& knowledge, const Group& group, const ClassPlan& plan) {
+  Outcome outcome{scheduleOf(knowledge.catalogue, knowledge.transitions, group.ways(), plan), {}};
+  outcome.cautions = group.cautionsOn(plan, outcome.schedule, factsOf(knowledge.transitions, outcome.schedule));
+  std::sort(outcome.cautions.begin(), outcome.cautions.end(), before);
+  return outcome;
+}
+
+std::vector<Caution> newCautions(const Outcome& without, const Outcome& with) {
+  std::vector<Caution> added;
+  std::set_difference(with.cautions.begin(), with.cautions.end(), without.cautions.begin(), without.cautions.end(),
+                      std::back_inserter(added), before);
+  return added;
+}
+
+LevelCounts countLevels(std::span<const Caution> cautions) {
+  LevelCounts counts{};
+  for (const Caution& caution : cautions)
+    ++counts[static_cast<std::size_t>(caution.level)];
+  return counts;
+}
+
+std::optional<Level> strongestOf(const LevelCounts& counts) {
+  for (std::size_t level = counts.size(); level > 0; --level)
+    if (counts[level - 1] > 0)
+      return static_cast<Level>(level - 1);
+  return std::nullopt;
+}
+
+} // namespace matwright

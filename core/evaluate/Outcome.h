@@ -1,0 +1,26 @@
+// What of a class two ways to compose it are compared by.
+#pragma once
+
+#include "core/evaluate/Group.h"
+
+#include <vector>
+
+namespace matwright {
+
+struct Outcome {
+  Schedule schedule;
+  std::vector<Caution> cautions; // in an order by which two outcomes can be told apart
+};
+
+Outcome outcomeOf(const Knowledge& knowledge, const Group& group, const ClassPlan& plan);
+
+// The cautions of `with` that are not there in `without`. One that moves along with a running total is not new, nor one
+// that stays with its step while the step is done otherwise.
+std::vector<Caution> newCautions(const Outcome& without, const Outcome& with);
+
+using LevelCounts = std::array<int, kWordCount<Level>>; // by level, how many cautions
+
+LevelCounts countLevels(std::span<const Caution> cautions);
+std::optional<Level> strongestOf(const LevelCounts& counts);
+
+} // namespace matwright
