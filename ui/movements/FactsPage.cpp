@@ -84,8 +84,8 @@ void put(QSpinBox* box, int value) {
 FactsPage::FactsPage(QWidget* parent)
     : MovementPage(parent), name_(lineField(tr("Name"), kLongestName)), repertoire_(choiceOf<Repertoire>()),
       about_(new NoteField(tr("About"), kLongestNote, 3)), start_(makePosition(tr("Starts in"))),
-      end_(makePosition(tr("Ends in"))), sides_(choiceOf<Sides>()), amount_(new QSpinBox),
-      unit_(choiceOf<DoseUnit>()), doseWords_(softLabel({})), effort_(new QSpinBox), effortWords_(softLabel({})),
+      end_(makePosition(tr("Ends in"))), sides_(choiceOf<Sides>()), amount_(new QSpinBox), unit_(choiceOf<DoseUnit>()),
+      doseWords_(softLabel({})), effort_(new QSpinBox), effortWords_(softLabel({})),
       regions_(new OrderedList(tr("Regions"), tr("Add a region"))),
       spine_(new OrderedList(tr("Spine"), tr("Add what the spine does"))),
       prerequisites_(new OrderedList(tr("Teach before"), tr("Find a movement to teach before"))),
@@ -208,9 +208,8 @@ void FactsPage::connectFields() {
     change([&](Movement& movement) { movement.sides = static_cast<Sides>(index); }, tr("Change the sides"));
   });
   connect(start_.choice, &QComboBox::currentIndexChanged, this, [this] {
-    change(
-        [&](Movement& movement) { movement.start = {start_.choice->currentData().toString().toStdString()}; },
-        tr("Change where it starts"));
+    change([&](Movement& movement) { movement.start = {start_.choice->currentData().toString().toStdString()}; },
+           tr("Change where it starts"));
     showPosition(start_, movement().start);
   });
   connect(end_.choice, &QComboBox::currentIndexChanged, this, [this] {

@@ -40,9 +40,8 @@ OptionForm::OptionForm(QWidget* parent)
       removes_(new FeatureList), adds_(new OrderedList(tr("Adds"), tr("Find a feature that it adds"))),
       hasEffort_(new QCheckBox(tr("Another effort"))), hasDose_(new QCheckBox(tr("Another dose"))),
       hasTempo_(new QCheckBox(tr("Another tempo"))), hasProps_(new QCheckBox(tr("Other props"))),
-      hasPoses_(new QCheckBox(tr("Other poses"))), effort_(new QSpinBox), amount_(new QSpinBox),
-      unit_(new QComboBox), dose_(new QWidget), props_(new QWidget), tempo_(new TempoEditor),
-      poses_(new PoseEditor) {
+      hasPoses_(new QCheckBox(tr("Other poses"))), effort_(new QSpinBox), amount_(new QSpinBox), unit_(new QComboBox),
+      dose_(new QWidget), props_(new QWidget), tempo_(new TempoEditor), poses_(new PoseEditor) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(16, 4, 16, 16);
   column->setSpacing(10);
@@ -85,8 +84,8 @@ OptionForm::OptionForm(QWidget* parent)
   amount_->setRange(1, Dose::kMost);
   amount_->setAccessibleName(tr("Amount of the option"));
   unit_->setAccessibleName(tr("Unit of the option"));
-  for (QWidget* field : {static_cast<QWidget*>(kind_), static_cast<QWidget*>(effort_),
-                         static_cast<QWidget*>(amount_), static_cast<QWidget*>(unit_)})
+  for (QWidget* field : {static_cast<QWidget*>(kind_), static_cast<QWidget*>(effort_), static_cast<QWidget*>(amount_),
+                         static_cast<QWidget*>(unit_)})
     keepWheelForFocus(field);
   auto* line = new QHBoxLayout(dose_);
   line->setContentsMargins(0, 0, 0, 0);
@@ -212,11 +211,12 @@ void OptionForm::connectOverrides() {
           },
           tr("Change the props of an option"));
     });
-  connect(poses_, &PoseEditor::edited, this, [this](const KeyPoses& poses, const QString& what, const QString& gesture) {
-    change([&](Option& option) { option.poses = poses; }, what,
-           gesture.isEmpty() ? QString() : QStringLiteral("poses/") + gesture);
-    refresh();
-  });
+  connect(poses_, &PoseEditor::edited, this,
+          [this](const KeyPoses& poses, const QString& what, const QString& gesture) {
+            change([&](Option& option) { option.poses = poses; }, what,
+                   gesture.isEmpty() ? QString() : QStringLiteral("poses/") + gesture);
+            refresh();
+          });
   connect(poses_, &PoseEditor::left, this, &OptionForm::left);
 }
 

@@ -122,9 +122,9 @@ void OptionsPage::showNames() {
     list_->addItem(QString());
   for (std::size_t i = 0; i < movement().options.size(); ++i) {
     const Option& option = movement().options[i];
-    const bool faulty =
-        std::any_of(faults_.begin(), faults_.end(),
-                    [&](const FieldFault& fault) { return fault.field == MovementField::options && fault.option == i; });
+    const bool faulty = std::any_of(faults_.begin(), faults_.end(), [&](const FieldFault& fault) {
+      return fault.field == MovementField::options && fault.option == i;
+    });
     list_->item(static_cast<int>(i))
         ->setText(QStringLiteral("%1%2 \u00b7 %3")
                       .arg(faulty ? QStringLiteral("\u25b2 ") : QString(), QString::fromStdString(option.name),

@@ -22,6 +22,7 @@ namespace matwright {
 
 class CardPreview;
 class ClassWorkspace;
+class MovementsWorkspace;
 class PeopleChooser;
 class PeopleWorkspace;
 
@@ -53,7 +54,7 @@ protected:
   void closeEvent(QCloseEvent* event) override;
 
 private:
-  enum class Workspace { classes, people };
+  enum class Workspace { classes, people, movements };
 
   void buildHeader();
   void buildMenus();
@@ -99,6 +100,7 @@ private:
   QUndoGroup undoGroup_;
   ClassWorkspace* classWorkspace_ = nullptr;
   PeopleWorkspace* peopleWorkspace_ = nullptr;
+  MovementsWorkspace* movementsWorkspace_ = nullptr;
   QStackedWidget* workspaces_ = nullptr;
   QActionGroup* workspaceActions_ = nullptr;
   QLabel* className_ = nullptr;
