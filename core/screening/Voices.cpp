@@ -171,7 +171,7 @@ std::vector<Voice> onOrder(const Rule& rule, const Threshold& between, const Ear
       if (isLess(measured, between.amount))
         voices.push_back({i, *asked, measured, last});
     }
-    if (before.add(i, steps) && (after.lasting == Seconds{} || isMore(before.sum().amount(), after.lasting.value())))
+    if (before.add(i, steps) && isMore(before.sum().amount(), after.lasting.value()))
       last = i;
   }
   return voices;

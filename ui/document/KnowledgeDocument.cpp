@@ -142,7 +142,7 @@ std::optional<Movement> KnowledgeDocument::copyOf(const MovementId& movement) co
   if (!original)
     return std::nullopt;
   Movement copy = *original;
-  copy.id = mintMovementId(*knowledge_, original->name);
+  copy.id = mintMovementId(*knowledge_, original->id.value);
   copy.name = tr("%1, own").arg(QString::fromStdString(original->name)).toStdString();
   return copy;
 }

@@ -23,8 +23,8 @@ const Knowledge& knowledge() {
                   rule("back", Scope::total, Level::watch, {Feature::supine}),
                   rule("head", Scope::stretch, Level::leaveOut, {Feature::neckLift}, "ache"),
                   rule("class", Scope::wholeClass, Level::watch, {}, "pang")};
-    book.rules[2].over = Threshold{120, MeasureUnit::seconds, ThresholdOrigin::ours};
-    book.rules[3].over = Threshold{10, MeasureUnit::repetitions, ThresholdOrigin::ours};
+    book.rules[2].threshold = Threshold{120, MeasureUnit::seconds, ThresholdOrigin::ours, 120};
+    book.rules[3].threshold = Threshold{10, MeasureUnit::repetitions, ThresholdOrigin::ours, 10};
     return smallKnowledge(std::move(book));
   }();
   return made;

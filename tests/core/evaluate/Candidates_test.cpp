@@ -22,7 +22,7 @@ RuleBook book() {
                 rule("hands", Scope::step, Level::leaveOut, {Feature::wristLoad}, "ache"),
                 rule("back", Scope::total, Level::watch, {Feature::supine}, "ache"),
                 rule("up", Scope::way, Level::askFirst, {Feature::rise}, "pang")};
-  made.rules[2].over = Threshold{60, MeasureUnit::seconds, ThresholdOrigin::ours};
+  made.rules[2].threshold = Threshold{60, MeasureUnit::seconds, ThresholdOrigin::ours, 60};
   return made;
 }
 

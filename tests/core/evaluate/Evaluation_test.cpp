@@ -163,6 +163,31 @@ TEST_F(EvaluationTest, TheDayDecidesWeeksAndClearances) {
   EXPECT_EQ(strongestOn(day(2026, 6, 12)), std::nullopt); // six weeks
 }
 
+TEST_F(EvaluationTest, AnInstructionReachesTheCautionWithThePaperItStandsOn) {
+  roster_[0].conditions[0].clearances = {{kDay, {}, "", {}, {}, ""}, {kDay, {}, "", {}, Level::leaveOut, ""}};
+  const Caution caution = of({step(1, "curl")}, {"ida"}).cautions.at(0);
+  EXPECT_EQ(caution.level, Level::leaveOut);
+  EXPECT_TRUE(caution.instructed);
+  EXPECT_EQ(caution.clearance, 1u);
+}
+
+TEST_F(EvaluationTest, ACautionOnOrderNamesTheStepBefore) {
+  Rule soon = rule("soon", Scope::order, Level::watch);
+  soon.asks.at = {Elevation::standing};
+  soon.threshold = Threshold{60, MeasureUnit::seconds, ThresholdOrigin::ours, 60};
+  soon.after = Earlier{{{Feature::supine}, {}, {}, 0}, Seconds{}};
+  knowledge_.rules.rules = {soon};
+  // curl ends lying; over sitting to standing takes 10 s, and 2 s to settle.
+  const Evaluation evaluation = of({step(8, "curl"), step(5, "swing")});
+  ASSERT_THAT(evaluation.cautions, SizeIs(1));
+  EXPECT_EQ(evaluation.cautions[0].step, StepId{5});
+  EXPECT_EQ(evaluation.cautions[0].earlier, StepId{8});
+  EXPECT_EQ(evaluation.cautions[0].measured, evaluation.schedule.steps[1].gap.value());
+  EXPECT_THAT(of({step(8, "curl"), step(2, "fold"), step(5, "swing")}).cautions, SizeIs(1)); // 40 s sitting
+  EXPECT_THAT(of({step(8, "curl"), dosed(step(2, "fold"), 60, DoseUnit::seconds), step(5, "swing")}).cautions,
+              IsEmpty());
+}
+
 TEST_F(EvaluationTest, TheSamePlanGivesTheSameEvaluation) {
   const std::vector<Step> steps{step(1, "roll"), step(2, "swing", "gone"), step(3, "kick"), step(4, "handstand")};
   EXPECT_EQ(of(steps, {"bo", "ida", "stranger"}), of(steps, {"bo", "ida", "stranger"}));

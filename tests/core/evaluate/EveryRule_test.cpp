@@ -1,115 +1,10 @@
 // Each rule that comes with the program speaks when all it asks for is there, and is silent when any one thing is not.
-#include "core/screening/Screening.h"
-#include "tests/support/RealKnowledge.h"
-#include "tests/support/SmallKnowledge.h"
+#include "tests/core/evaluate/FittedRule.h"
 
-#include <algorithm>
 #include <gtest/gtest.h>
 
 namespace matwright::test {
 namespace {
-
-const Date kDay = day(2026, 6, 1);
-
-QualifierValue dateOfWeek(QualifierKind kind, int week) {
-  return kind == QualifierKind::weeksSince ? daysAfter(kDay, -7 * week) : daysAfter(kDay, 7 * (40 - week));
-}
-
-QualifierValue satisfying(const QualifierTest& test, const QualifierSpec& spec) {
-  switch (spec.kind) {
-  case QualifierKind::weeksSince:
-  case QualifierKind::pregnancyWeek:
-    return dateOfWeek(spec.kind, test.from ? *test.from : *test.below - 1);
-  case QualifierKind::choice:
-    return test.choices.at(0);
-  case QualifierKind::flag:
-    break;
-  }
-  return test.flag.value();
-}
-
-// Answers that speak against the test; there may be several, and of a choice whose every value is asked for none.
-std::vector<QualifierValue> missing(const QualifierTest& test, const QualifierSpec& spec) {
-  std::vector<QualifierValue> answers;
-  switch (spec.kind) {
-  case QualifierKind::weeksSince:
-  case QualifierKind::pregnancyWeek:
-    if (test.from && *test.from > 0)
-      answers.push_back(dateOfWeek(spec.kind, *test.from - 1));
-    if (test.below)
-      answers.push_back(dateOfWeek(spec.kind, *test.below));
-    break;
-  case QualifierKind::choice:
-    for (const Choice& each : spec.choices)
-      if (std::find(test.choices.begin(), test.choices.end(), each.id) == test.choices.end())
-        answers.push_back(each.id);
-    break;
-  case QualifierKind::flag:
-    answers.push_back(!test.flag.value());
-    break;
-  }
-  return answers;
-}
-
-// One rule of the book, with people and steps made to fit it.
-class Fitted {
-public:
-  explicit Fitted(const Rule& rule)
-      : rule_(&rule), condition_(rule.condition ? book().findCondition(*rule.condition) : nullptr) {}
-
-  static const RuleBook& book() { return realKnowledge().rules; }
-  const Rule& rule() const { return *rule_; }
-  const Condition* condition() const { return condition_; } // null: for everybody
-
-  const QualifierSpec& spec(const QualifierTest& test) const { return *findQualifier(*condition_, test.qualifier); }
-
-  // Somebody for whom the rule holds.
-  std::vector<Person> concerned() const {
-    std::vector<Person> people{person("ida")};
-    if (!condition_)
-      return people;
-    PersonCondition held;
-    held.condition = condition_->id;
-    for (const QualifierTest& each : rule_->when)
-      held.qualifiers[each.qualifier] = satisfying(each, spec(each));
-    people[0].conditions = {held};
-    return people;
-  }
-  // One feature of `any` and all of `all`, where the rule looks for them, for as long as it takes.
-  StepFacts asking(FeatureSet features) const {
-    StepFacts facts;
-    (rule_->scope == Scope::way ? facts.wayFeatures : facts.features) = features;
-    if (rule_->over) {
-      facts.work = Seconds(rule_->over->amount + 1);
-      facts.repetitions = static_cast<int>(rule_->over->amount) + 1;
-    }
-    return facts;
-  }
-  FeatureSet enough() const {
-    FeatureSet features = rule_->all;
-    bool taken = false;
-    rule_->any.forEach([&](Feature each) {
-      if (!std::exchange(taken, true))
-        features.insert(each);
-    });
-    return features;
-  }
-  std::vector<Finding> spoken(const std::vector<Person>& people, const StepFacts& facts) const {
-    std::vector<Finding> own;
-    const std::vector<StepFacts> steps{facts};
-    for (const Finding& each : screen(book(), people, activeRules(book(), people, kDay), steps, kDay))
-      if (&book().rules[each.rule] == rule_)
-        own.push_back(each);
-    return own;
-  }
-  bool speaks(const std::vector<Person>& people, const StepFacts& facts) const {
-    return !spoken(people, facts).empty();
-  }
-
-private:
-  const Rule* rule_;
-  const Condition* condition_;
-};
 
 class EveryRule : public testing::Test {
 protected:
@@ -118,7 +13,7 @@ protected:
     ASSERT_FALSE(realKnowledge().rules.rules.empty());
   }
   template <class Check> static void forEach(Check check) {
-    for (const Rule& each : realKnowledge().rules.rules) {
+    for (const Rule& each : fullBook().rules) {
       SCOPED_TRACE("rule " + each.id.value);
       check(Fitted(each));
     }
@@ -127,50 +22,133 @@ protected:
 
 TEST_F(EveryRule, SpeaksOnceWhenAllIsThere) {
   forEach([](const Fitted& fitted) {
-    const auto found = fitted.spoken(fitted.concerned(), fitted.asking(fitted.enough()));
+    const auto steps = fitted.raising();
+    const auto found = fitted.spoken(fitted.concerned(), steps);
     ASSERT_EQ(found.size(), 1u);
     EXPECT_EQ(found[0].level, fitted.rule().level);
-    EXPECT_EQ(found[0].person, fitted.condition() ? 0 : Finding::kNone);
-    EXPECT_EQ(found[0].step, fitted.rule().scope == Scope::wholeClass ? Finding::kNone : 0);
-    EXPECT_EQ(found[0].because, fitted.rule().scope == Scope::wholeClass ? FeatureSet{} : fitted.enough());
+    EXPECT_EQ(found[0].person, isForSome(fitted.rule()) ? 0 : Finding::kNone);
+    EXPECT_EQ(found[0].condition, fitted.condition() ? 0 : Finding::kNone);
+    EXPECT_EQ(found[0].step, fitted.place(steps));
+    EXPECT_EQ(found[0].earlier, fitted.rule().after ? 0 : Finding::kNone);
+    EXPECT_EQ(found[0].because, fitted.isMissing() ? FeatureSet{} : fitted.enough().features);
     EXPECT_FALSE(found[0].assumed);
     EXPECT_FALSE(found[0].cleared);
+    EXPECT_FALSE(found[0].instructed);
   });
 }
 
 TEST_F(EveryRule, SpeaksForEachOfItsFeaturesAlone) {
   forEach([](const Fitted& fitted) {
-    fitted.rule().any.forEach([&](Feature each) {
-      FeatureSet features = fitted.rule().all;
-      features.insert(each);
-      EXPECT_TRUE(fitted.speaks(fitted.concerned(), fitted.asking(features))) << word(each);
+    fitted.rule().asks.any.forEach([&](Feature each) {
+      Asked asked = fitted.enough();
+      asked.features = fitted.rule().asks.all;
+      asked.features.insert(each);
+      EXPECT_TRUE(fitted.speaksOf(asked)) << word(each);
     });
   });
 }
 
 TEST_F(EveryRule, IsSilentWithoutItsFeatures) {
   forEach([](const Fitted& fitted) {
-    if (fitted.rule().scope == Scope::wholeClass)
+    const FeatureSet own = fitted.rule().asks.any | fitted.rule().asks.all;
+    if (own.empty())
       return;
-    EXPECT_FALSE(fitted.speaks(fitted.concerned(), fitted.asking({})));
-    fitted.rule().all.forEach([&](Feature each) {
-      EXPECT_FALSE(fitted.speaks(fitted.concerned(), fitted.asking(fitted.enough().without({each})))) << word(each);
+    Asked asked = fitted.enough();
+    asked.features = {};
+    EXPECT_FALSE(fitted.speaksOf(asked));
+    fitted.rule().asks.all.forEach([&](Feature each) {
+      asked.features = fitted.enough().features.without({each});
+      EXPECT_FALSE(fitted.speaksOf(asked)) << word(each);
     });
-    FeatureSet others;
     for (std::size_t i = 0; i < kWordCount<Feature>; ++i)
-      others.insert(static_cast<Feature>(i));
-    EXPECT_FALSE(
-        fitted.speaks(fitted.concerned(), fitted.asking(others.without(fitted.rule().any | fitted.rule().all))));
+      asked.features.insert(static_cast<Feature>(i));
+    asked.features = asked.features.without(own);
+    EXPECT_FALSE(fitted.speaksOf(asked));
+  });
+}
+
+TEST_F(EveryRule, SpeaksAtEachOfItsHeightsAndIsSilentAtAllOthers) {
+  forEach([](const Fitted& fitted) {
+    const EnumSet<Elevation> own = fitted.rule().asks.at;
+    if (own.empty())
+      return;
+    Asked asked = fitted.enough();
+    EnumSet<Elevation> others;
+    for (std::size_t i = 0; i < kWordCount<Elevation>; ++i)
+      others.insert(static_cast<Elevation>(i));
+    asked.at = others.without(own);
+    EXPECT_FALSE(fitted.speaksOf(asked));
+    own.forEach([&](Elevation each) {
+      asked.at = {each};
+      EXPECT_TRUE(fitted.speaksOf(asked)) << word(each);
+    });
+  });
+}
+
+TEST_F(EveryRule, IsSilentBelowItsEffort) {
+  forEach([](const Fitted& fitted) {
+    if (fitted.rule().asks.effortFrom == 0)
+      return;
+    Asked asked = fitted.enough();
+    asked.effort = Effort(fitted.rule().asks.effortFrom - 1);
+    EXPECT_FALSE(fitted.speaksOf(asked));
+    asked.effort = Effort(Effort::kHighest);
+    EXPECT_TRUE(fitted.speaksOf(asked));
   });
 }
 
 TEST_F(EveryRule, IsSilentWhereItDoesNotLook) {
   forEach([](const Fitted& fitted) {
-    if (fitted.rule().scope == Scope::wholeClass)
+    if ((fitted.rule().asks.any | fitted.rule().asks.all).empty())
       return;
-    StepFacts facts = fitted.asking(fitted.enough());
-    std::swap(facts.features, facts.wayFeatures);
-    EXPECT_FALSE(fitted.speaks(fitted.concerned(), facts));
+    std::vector<StepFacts> steps = fitted.asking(fitted.enough());
+    for (StepFacts& each : steps)
+      std::swap(each.features, each.wayFeatures);
+    EXPECT_EQ(fitted.speaks(fitted.concerned(), steps), fitted.isMissing());
+  });
+}
+
+TEST_F(EveryRule, OnOrderIsSilentWithoutWhatComesBefore) {
+  forEach([](const Fitted& fitted) {
+    if (!fitted.rule().after)
+      return;
+    const Demand& demand = fitted.rule().after->demand;
+    const auto speaksAfter = [&](const Asked& before) {
+      return fitted.speaks(fitted.concerned(), fitted.asking(fitted.enough(), before));
+    };
+    EXPECT_TRUE(speaksAfter(fitted.enoughBefore()));
+    EXPECT_FALSE(speaksAfter({}));
+    demand.any.forEach([&](Feature each) {
+      Asked before = fitted.enoughBefore();
+      before.features = demand.all;
+      before.features.insert(each);
+      EXPECT_TRUE(speaksAfter(before)) << word(each);
+    });
+    demand.all.forEach([&](Feature each) {
+      Asked before = fitted.enoughBefore();
+      before.features.erase(each);
+      EXPECT_FALSE(speaksAfter(before)) << word(each);
+    });
+    Asked before = fitted.enoughBefore();
+    before.at = {};
+    EXPECT_EQ(speaksAfter(before), demand.at.empty());
+    before = fitted.enoughBefore();
+    before.effort = Effort{};
+    EXPECT_EQ(speaksAfter(before), demand.effortFrom == 0);
+  });
+}
+
+TEST_F(EveryRule, OnOrderIsSilentTheOtherWayRoundAndWhereTheEarlierDidNotLast) {
+  forEach([](const Fitted& fitted) {
+    if (!fitted.rule().after)
+      return;
+    std::vector<StepFacts> steps = fitted.raising();
+    EXPECT_FALSE(fitted.speaks(fitted.concerned(), {steps.back()}));
+    EXPECT_FALSE(fitted.speaks(fitted.concerned(), {steps.back(), steps.front()}));
+    if (fitted.rule().after->lasting > Seconds{}) {
+      steps.front().work = fitted.rule().after->lasting;
+      EXPECT_FALSE(fitted.speaks(fitted.concerned(), steps));
+    }
   });
 }
 
@@ -178,11 +156,29 @@ TEST_F(EveryRule, IsSilentForPeopleWithoutItsCondition) {
   forEach([](const Fitted& fitted) {
     if (!fitted.condition())
       return;
-    EXPECT_FALSE(fitted.speaks({person("bo")}, fitted.asking(fitted.enough())));
+    const auto without = [&](std::vector<std::string> conditions) {
+      Person bo = person("bo", std::move(conditions));
+      bo.ageBand = fitted.fittingAge();
+      return std::vector{bo};
+    };
+    EXPECT_FALSE(fitted.speaks(without({}), fitted.raising()));
     for (const Condition& each : fitted.book().conditions)
       if (&each != fitted.condition()) {
-        EXPECT_FALSE(fitted.speaks({person("bo", {each.id.value})}, fitted.asking(fitted.enough()))) << each.id.value;
+        EXPECT_FALSE(fitted.speaks(without({each.id.value}), fitted.raising())) << each.id.value;
       }
+  });
+}
+
+TEST_F(EveryRule, IsSilentForPeopleOfOtherAgesAndOfNoneNoted) {
+  forEach([](const Fitted& fitted) {
+    std::vector<Person> people = fitted.concerned();
+    const auto speaks = [&] { return fitted.speaks(people, fitted.raising()); };
+    for (std::size_t i = 0; i < kWordCount<AgeBand>; ++i) {
+      people[0].ageBand = static_cast<AgeBand>(i);
+      EXPECT_EQ(speaks(), fitted.rule().ages.empty() || fitted.rule().ages.contains(static_cast<AgeBand>(i)));
+    }
+    people[0].ageBand.reset();
+    EXPECT_EQ(speaks(), fitted.rule().ages.empty());
   });
 }
 
@@ -194,7 +190,7 @@ TEST_F(EveryRule, IsSilentWhenAnyOneAnswerSpeaksAgainstIt) {
       for (const QualifierValue& answer : answers) {
         std::vector<Person> people = fitted.concerned();
         people[0].conditions[0].qualifiers[test.qualifier] = answer;
-        EXPECT_FALSE(fitted.speaks(people, fitted.asking(fitted.enough()))) << test.qualifier;
+        EXPECT_FALSE(fitted.speaks(people, fitted.raising())) << test.qualifier;
       }
     }
   });
@@ -205,7 +201,7 @@ TEST_F(EveryRule, TakesAnyOneOpenAnswerAsHoldingAndSaysSoUnlessItIsASignOfAnEmer
     for (const QualifierTest& test : fitted.rule().when) {
       std::vector<Person> people = fitted.concerned();
       people[0].conditions[0].qualifiers.erase(test.qualifier);
-      const auto found = fitted.spoken(people, fitted.asking(fitted.enough()));
+      const auto found = fitted.spoken(people, fitted.raising());
       if (!test.openHolds) {
         EXPECT_TRUE(found.empty()) << test.qualifier;
         continue;
@@ -218,12 +214,9 @@ TEST_F(EveryRule, TakesAnyOneOpenAnswerAsHoldingAndSaysSoUnlessItIsASignOfAnEmer
 
 TEST_F(EveryRule, IsSilentAtItsThreshold) {
   forEach([](const Fitted& fitted) {
-    if (!fitted.rule().over)
-      return;
-    StepFacts facts = fitted.asking(fitted.enough());
-    facts.work = Seconds(fitted.rule().over->amount);
-    facts.repetitions = static_cast<int>(fitted.rule().over->amount);
-    EXPECT_FALSE(fitted.speaks(fitted.concerned(), facts));
+    if (fitted.rule().threshold) {
+      EXPECT_FALSE(fitted.speaks(fitted.concerned(), fitted.asking(fitted.enough(), Measured::justNot)));
+    }
   });
 }
 
@@ -232,11 +225,26 @@ TEST_F(EveryRule, IsLoweredByAClearanceOnlyFromAskFirst) {
     if (!fitted.condition())
       return;
     std::vector<Person> people = fitted.concerned();
-    people[0].conditions[0].clearances = {{kDay, {}, "", {}, ""}};
-    const auto found = fitted.spoken(people, fitted.asking(fitted.enough()));
+    people[0].conditions[0].clearances = {{kDay, {}, "", {}, {}, ""}};
+    const auto found = fitted.spoken(people, fitted.raising());
     ASSERT_EQ(found.size(), 1u);
     EXPECT_EQ(found[0].cleared, fitted.rule().level == Level::askFirst);
     EXPECT_EQ(found[0].level, fitted.rule().level == Level::askFirst ? Level::watch : fitted.rule().level);
+  });
+}
+
+TEST_F(EveryRule, IsSetToAnyLevelByAWrittenInstruction) {
+  forEach([](const Fitted& fitted) {
+    if (!fitted.condition())
+      return;
+    for (std::size_t i = 0; i < kWordCount<Level>; ++i) {
+      std::vector<Person> people = fitted.concerned();
+      people[0].conditions[0].clearances = {{kDay, {}, "", {}, static_cast<Level>(i), ""}};
+      const auto found = fitted.spoken(people, fitted.raising());
+      ASSERT_EQ(found.size(), 1u);
+      EXPECT_TRUE(found[0].instructed);
+      EXPECT_EQ(found[0].level, static_cast<Level>(i));
+    }
   });
 }
 

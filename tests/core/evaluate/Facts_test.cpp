@@ -104,8 +104,63 @@ TEST_F(FactsTest, TimesAndRepetitionsAreThoseOfTheSchedule) {
   EXPECT_EQ(facts[1].repetitions, 10); // both sides
 }
 
+TEST_F(FactsTest, WorkBeginsAndEndsWhereTheScheduleHasIt) {
+  // curl: gap 4, work 30; kick: lying to its side 4, gap 6 with settling, 30 a side and 6 to turn between.
+  const auto facts = of({step(1, "curl"), step(2, "kick")});
+  EXPECT_EQ(facts[0].workBegin, Seconds(4));
+  EXPECT_EQ(workEnd(facts[0]), Seconds(34));
+  EXPECT_EQ(facts[1].workBegin, Seconds(40));
+  EXPECT_EQ(facts[1].turning, Seconds(6));
+  EXPECT_EQ(workEnd(facts[1]), Seconds(106));
+}
+
+TEST_F(FactsTest, OneSideIsTheLongerOneOrTheWholeWhereSidesAreNotDoneOneByOne) {
+  EXPECT_EQ(of({step(1, "curl")})[0].oneSide, Seconds(30));
+  EXPECT_EQ(of({step(1, "kick")})[0].oneSide, Seconds(30));
+  EXPECT_EQ(of({onlySide(step(1, "kick"), Side::right)})[0].oneSide, Seconds(30));
+  EXPECT_EQ(of({step(1, "swing")})[0].oneSide, Seconds(36)); // alternating: the sides relieve each other
+}
+
+TEST_F(FactsTest, EffortIsThatOfTheOption) {
+  EXPECT_EQ(of({step(1, "curl")})[0].effort, Effort(4));
+  EXPECT_EQ(of({step(1, "curl", "hard")})[0].effort, Effort(7));
+  EXPECT_EQ(of({step(1, "handstand")})[0].effort, Effort{});
+}
+
+TEST_F(FactsTest, HeightsAreThoseOfAllPositionsItStartsOrEndsASideIn) {
+  using Heights = EnumSet<Elevation>;
+  EXPECT_EQ(of({step(1, "curl")})[0].at, Heights{Elevation::faceUp});
+  EXPECT_EQ(of({step(1, "roll")})[0].at, (Heights{Elevation::faceUp, Elevation::sitting}));
+  EXPECT_TRUE(of({step(1, "handstand")})[0].at.empty());
+  knowledge_.transitions = TransitionGraph({position("side-left", Elevation::sideLying, {}, "side-right"),
+                                            position("side-right", Elevation::kneeling, {}, "side-left")},
+                                           {change("side-left", "side-right", 6)});
+  EXPECT_EQ(of({step(1, "kick")})[0].at, (Heights{Elevation::sideLying, Elevation::kneeling}));
+  EXPECT_EQ(of({onlySide(step(1, "kick"), Side::left)})[0].at, Heights{Elevation::sideLying});
+}
+
+TEST_F(FactsTest, AHeightLastsThroughTheGapWhereEveryPositionOnTheWayHasIt) {
+  using Heights = EnumSet<Elevation>;
+  const auto facts = of({step(1, "curl"), step(2, "curl"), step(3, "arch")});
+  EXPECT_EQ(facts[0].restAt, Heights{Elevation::faceUp}); // people rest where it starts
+  EXPECT_EQ(facts[1].restAt, Heights{Elevation::faceUp});
+  EXPECT_TRUE(facts[2].restAt.empty());
+  // From hands and knees over sitting to another shape on hands and knees.
+  std::vector<Position> positions = smallPositions();
+  positions.push_back(position("plank", Elevation::handsAndKnees));
+  std::vector<Movement> movements = smallMovements();
+  movements.push_back(movement("hold", "plank"));
+  knowledge_.catalogue = Catalogue(movements);
+  const Step hold = stepOf(StepId{2}, movements.back());
+  knowledge_.transitions = TransitionGraph(positions, {change("four", "sit", 3), change("sit", "plank", 3)});
+  EXPECT_TRUE(of({step(1, "arch"), hold})[1].restAt.empty());
+  knowledge_.transitions = TransitionGraph(positions, {change("four", "plank", 3)});
+  EXPECT_EQ(of({step(1, "arch"), hold})[1].restAt, Heights{Elevation::handsAndKnees});
+}
+
 TEST_F(FactsTest, OfAnUnknownMovementOnlyThePositionIsKnown) {
   const auto facts = of({step(1, "curl"), step(2, "handstand"), step(3, "curl")});
+  EXPECT_EQ(facts[1].at, EnumSet<Elevation>{Elevation::faceUp});
   EXPECT_EQ(facts[1].features, kLying);
   EXPECT_EQ(facts[1].restFeatures, kLying);
   EXPECT_EQ(facts[2].restFeatures, kLying);

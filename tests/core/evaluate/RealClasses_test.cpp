@@ -125,7 +125,8 @@ TEST_F(RealClasses, NoCautionNamesWhatAnOptionTakesAway) {
       const StepFacts facts = evaluated({stepOf(StepId{1}, movement, option.id)}, {}).facts[0];
       const FeatureSet gone = option.removes.without(option.adds);
       for (const Rule& each : book.rules)
-        EXPECT_FALSE(met(each.asks, askedBy(facts)).value_or(FeatureSet{}).intersects(gone)) << movement.id.value << ", " << option.id.value;
+        EXPECT_FALSE(met(each.asks, askedBy(facts)).value_or(FeatureSet{}).intersects(gone))
+            << movement.id.value << ", " << option.id.value;
       EXPECT_TRUE(facts.features.containsAll(option.adds));
     }
 }

@@ -182,6 +182,46 @@ TEST(ActiveRules, AreTheSameForPeopleGivenByPointer) {
   EXPECT_EQ(activeRules(book, people, kDay), activeRules(book, pointers, kDay));
 }
 
+// ---- ages ----
+
+Person aged(Person person, AgeBand band) {
+  person.ageBand = band;
+  return person;
+}
+
+TEST(ActiveRules, ARuleWithAgesIsForPeopleOfThoseBands) {
+  RuleBook book;
+  book.rules = {rule("older", Scope::step, Level::watch, {Feature::rot})};
+  book.rules[0].ages = {AgeBand::from65, AgeBand::from80};
+  const std::vector<Person> people{aged(person("ida"), AgeBand::from65), aged(person("bo"), AgeBand::from40),
+                                   aged(person("cy", {"ache"}), AgeBand::from80)};
+  EXPECT_THAT(activeRules(book, people, kDay),
+              ElementsAre(ActiveRule{0, 0, kNone, false}, ActiveRule{0, 2, kNone, false}));
+}
+
+// Nobody has said so: an age is not guessed.
+TEST(ActiveRules, ARuleWithAgesIsSilentWhereNobodyNotedTheAge) {
+  RuleBook book;
+  book.conditions = {condition("ache")};
+  book.rules = {rule("older", Scope::step, Level::watch, {Feature::rot}),
+                rule("older-ache", Scope::step, Level::watch, {Feature::rot}, "ache")};
+  book.rules[0].ages = book.rules[1].ages = {AgeBand::from65};
+  EXPECT_THAT(activeRules(book, std::vector<Person>{person("ida", {"ache"})}, kDay), IsEmpty());
+  EXPECT_THAT(activeRules(book, std::span<const Person>{}, kDay), IsEmpty());
+}
+
+TEST(ActiveRules, ARuleWithAgesAndAConditionNeedsBoth) {
+  RuleBook book;
+  book.conditions = {condition("ache")};
+  book.rules = {rule("young-ache", Scope::step, Level::watch, {Feature::rot}, "ache")};
+  book.rules[0].ages = {AgeBand::under18};
+  const std::vector<Person> people{aged(person("ida", {"ache"}), AgeBand::under18),
+                                   aged(person("bo"), AgeBand::under18), aged(person("cy", {"ache"}), AgeBand::from18)};
+  EXPECT_THAT(activeRules(book, people, kDay), ElementsAre(ActiveRule{0, 0, 0, false}));
+}
+
+// ---- ways ----
+
 TEST(ActiveRules, WaysAvoidWhatWayRulesFromAdaptUpAskFor) {
   RuleBook book;
   book.conditions = {condition("ache")};
@@ -202,7 +242,7 @@ TEST(ActiveRules, AClearanceLetsNoWayBecomeRougher) {
   book.conditions = {condition("ache")};
   book.rules = {rule("ask", Scope::way, Level::askFirst, {Feature::rise}, "ache")};
   std::vector<Person> people{person("ida", {"ache"})};
-  people[0].conditions[0].clearances = {{kDay, {}, "", {}, ""}};
+  people[0].conditions[0].clearances = {{kDay, {}, "", {}, {}, ""}};
   EXPECT_EQ(featuresToAvoidOnWays(book, activeRules(book, people, kDay)), FeatureSet{Feature::rise});
 }
 

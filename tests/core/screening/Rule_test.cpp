@@ -5,35 +5,76 @@
 namespace matwright::test {
 namespace {
 
-Rule asking(FeatureSet any, FeatureSet all) {
-  Rule made = rule("asks", Scope::step, Level::adapt, any);
-  made.asks.all = all;
-  return made;
+using Met = std::optional<FeatureSet>;
+
+Demand asking(FeatureSet any, FeatureSet all = {}) { return {any, all, {}, 0}; }
+Asked features(FeatureSet asked) { return {asked, {}, Effort{}}; }
+
+TEST(Demand, IsMetByAnyOfItsFeatures) {
+  const Demand any = asking({Feature::rot, Feature::latflex});
+  EXPECT_EQ(met(any, features({Feature::latflex, Feature::kneel})), Met({Feature::latflex}));
+  EXPECT_EQ(met(any, features({Feature::latflex, Feature::rot})), Met({Feature::rot, Feature::latflex}));
+  EXPECT_FALSE(met(any, features({Feature::kneel})));
+  EXPECT_FALSE(met(any, features({})));
 }
 
-TEST(Rule, SpeaksForAnyOfItsFeatures) {
-  const Rule any = asking({Feature::rot, Feature::latflex}, {});
-  EXPECT_EQ(matched(any, {Feature::latflex, Feature::kneel}), FeatureSet{Feature::latflex});
-  EXPECT_EQ(matched(any, {Feature::latflex, Feature::rot}), (FeatureSet{Feature::rot, Feature::latflex}));
-  EXPECT_TRUE(matched(any, {Feature::kneel}).empty());
-  EXPECT_TRUE(matched(any, {}).empty());
+TEST(Demand, IsMetByAllOfItsFeaturesTogether) {
+  const Demand all = asking({}, {Feature::rot, Feature::spineFast});
+  EXPECT_EQ(met(all, features({Feature::rot, Feature::spineFast, Feature::kneel})),
+            Met({Feature::rot, Feature::spineFast}));
+  EXPECT_FALSE(met(all, features({Feature::rot})));
 }
 
-TEST(Rule, SpeaksForAllOfItsFeaturesTogether) {
-  const Rule all = asking({}, {Feature::rot, Feature::spineFast});
-  EXPECT_EQ(matched(all, {Feature::rot, Feature::spineFast, Feature::kneel}),
-            (FeatureSet{Feature::rot, Feature::spineFast}));
-  EXPECT_TRUE(matched(all, {Feature::rot}).empty());
+TEST(Demand, WithAnyAndAllNeedsBoth) {
+  const Demand both = asking({Feature::supine, Feature::prone}, {Feature::breathHold});
+  EXPECT_EQ(met(both, features({Feature::prone, Feature::breathHold})), Met({Feature::prone, Feature::breathHold}));
+  EXPECT_FALSE(met(both, features({Feature::prone})));
+  EXPECT_FALSE(met(both, features({Feature::breathHold})));
 }
 
-TEST(Rule, WithBothDemandsNeedsBoth) {
-  const Rule both = asking({Feature::supine, Feature::prone}, {Feature::breathHold});
-  EXPECT_EQ(matched(both, {Feature::prone, Feature::breathHold}), (FeatureSet{Feature::prone, Feature::breathHold}));
-  EXPECT_TRUE(matched(both, {Feature::prone}).empty());
-  EXPECT_TRUE(matched(both, {Feature::breathHold}).empty());
+TEST(Demand, IsMetAtOneOfItsHeights) {
+  Demand upright;
+  upright.at = {Elevation::kneeling, Elevation::standing};
+  EXPECT_EQ(met(upright, {{Feature::balance}, {Elevation::standing}, Effort{}}), Met(FeatureSet{}));
+  EXPECT_TRUE(met(upright, {{}, {Elevation::sitting, Elevation::kneeling}, Effort{}}));
+  EXPECT_FALSE(met(upright, {{}, {Elevation::sitting}, Effort{}}));
+  EXPECT_FALSE(met(upright, {{}, {}, Effort{}}));
 }
 
-TEST(Rule, WithoutDemandsFindsNoFeatures) { EXPECT_TRUE(matched(asking({}, {}), {Feature::rot}).empty()); }
+TEST(Demand, IsMetFromItsEffortOn) {
+  Demand hard;
+  hard.effortFrom = 7;
+  EXPECT_FALSE(met(hard, {{Feature::balance}, {}, Effort(6)}));
+  EXPECT_EQ(met(hard, {{Feature::balance}, {}, Effort(7)}), Met(FeatureSet{}));
+  EXPECT_TRUE(met(hard, {{}, {}, Effort(8)}));
+  EXPECT_FALSE(met(hard, {{}, {}, Effort{}})); // of a movement that nobody knows
+}
+
+TEST(Demand, OfAllKindsNeedsAllOfThem) {
+  const Demand demand{{Feature::armOver, Feature::inverted}, {Feature::breathHold}, {Elevation::standing}, 5};
+  const Asked enough{{Feature::armOver, Feature::breathHold}, {Elevation::standing}, Effort(5)};
+  EXPECT_EQ(met(demand, enough), Met({Feature::armOver, Feature::breathHold}));
+  Asked less = enough;
+  less.features = {Feature::armOver};
+  EXPECT_FALSE(met(demand, less));
+  less = enough;
+  less.features = {Feature::breathHold};
+  EXPECT_FALSE(met(demand, less));
+  less = enough;
+  less.at = {Elevation::faceUp};
+  EXPECT_FALSE(met(demand, less));
+  less = enough;
+  less.effort = Effort(4);
+  EXPECT_FALSE(met(demand, less));
+}
+
+TEST(Demand, ThatNamesNothingIsNeverMet) {
+  EXPECT_TRUE(namesNothing(Demand{}));
+  EXPECT_FALSE(met(Demand{}, {{Feature::rot}, {Elevation::standing}, Effort(10)}));
+  for (const Demand& each : {asking({Feature::rot}), asking({}, {Feature::rot}),
+                             Demand{{}, {}, {Elevation::sitting}, 0}, Demand{{}, {}, {}, 1}})
+    EXPECT_FALSE(namesNothing(each));
+}
 
 TEST(RuleBook, FindsConditionsAndSources) {
   RuleBook book;

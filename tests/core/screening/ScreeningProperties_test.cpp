@@ -1,8 +1,6 @@
 // What must be true of screening whatever the rules, the people and the class.
-#include "core/screening/Screening.h"
-#include "tests/support/RandomClass.h"
+#include "tests/core/screening/RandomScreening.h"
 #include "tests/support/Seeds.h"
-#include "tests/support/SmallKnowledge.h"
 
 #include <algorithm>
 #include <gmock/gmock.h>
@@ -14,81 +12,14 @@
 namespace matwright::test {
 namespace {
 
-const Date kDay = day(2026, 6, 1);
-const std::vector<Feature> kFeatures{Feature::supine, Feature::neckLift, Feature::flexLoad, Feature::wristLoad,
-                                     Feature::rise};
-
-FeatureSet randomFeatures(Draw& draw, double chance) {
-  FeatureSet features;
-  for (Feature feature : kFeatures)
-    if (draw.chance(chance))
-      features.insert(feature);
-  return features;
-}
-
-RuleBook randomBook(Draw& draw) {
-  RuleBook book;
-  book.conditions = {condition("one", {{"flag", "", QualifierKind::flag, {}}}),
-                     condition("two", {{"weeks", "", QualifierKind::weeksSince, {}}}), condition("three")};
-  for (int i = draw.from(3, 14); i > 0; --i) {
-    Rule made = rule("rule-" + std::to_string(i), static_cast<Scope>(draw.below(kWordCount<Scope>)),
-                     static_cast<Level>(draw.below(kWordCount<Level>)));
-    if (draw.chance(0.8))
-      made.condition = draw.oneOf(book.conditions).id;
-    if (made.scope != Scope::wholeClass) {
-      made.any = randomFeatures(draw, 0.3);
-      if (draw.chance(0.2))
-        made.all = {draw.oneOf(kFeatures)};
-    }
-    if (made.scope == Scope::total || made.scope == Scope::stretch)
-      made.over = Threshold{static_cast<double>(draw.from(0, 120)), static_cast<MeasureUnit>(draw.below(2)),
-                            ThresholdOrigin::ours};
-    if (made.condition && made.condition->value == "one" && draw.chance(0.5))
-      made.when = {{"flag", {}, {}, {}, draw.chance(0.5)}};
-    if (made.condition && made.condition->value == "two" && draw.chance(0.5))
-      made.when = {{"weeks", 6, 12, {}, {}}};
-    book.rules.push_back(std::move(made));
-  }
-  return book;
-}
-
-std::vector<StepFacts> randomSteps(Draw& draw) {
-  std::vector<StepFacts> steps;
-  for (int i = draw.from(0, 12); i > 0; --i) {
-    StepFacts facts;
-    facts.features = randomFeatures(draw, 0.4);
-    facts.shapeFeatures = facts.features & randomFeatures(draw, 0.4);
-    facts.wayFeatures = randomFeatures(draw, 0.2);
-    facts.restFeatures = facts.shapeFeatures & randomFeatures(draw, 0.7);
-    facts.gap = Seconds(draw.from(0, 20));
-    facts.work = Seconds(draw.from(5, 60));
-    facts.repetitions = draw.from(1, 20);
-    steps.push_back(facts);
-  }
-  return steps;
-}
-
-struct RandomScreening {
-  explicit RandomScreening(unsigned seed) : draw(seed) {}
-  std::vector<Finding> found(const std::vector<Person>& whom, const std::vector<StepFacts>& what) const {
-    return screen(book, whom, activeRules(book, whom, kDay), what, kDay);
-  }
-  std::vector<Finding> found() const { return found(people, steps); }
-
-  Draw draw;
-  RuleBook book = randomBook(draw);
-  std::vector<Person> people = randomPeople(draw, book, kDay, draw.from(0, 5), 2);
-  std::vector<StepFacts> steps = randomSteps(draw);
-};
-
-using Told = std::tuple<std::string, std::size_t, std::size_t, std::size_t, Level, bool, bool, double>;
+using Told = std::tuple<std::string, std::size_t, std::size_t, std::size_t, Level, bool, bool, bool, double>;
 
 // Findings with people by their ids, so that lists of people in different orders can be compared.
 std::multiset<Told> told(const std::vector<Finding>& findings, const std::vector<Person>& people) {
   std::multiset<Told> all;
   for (const Finding& each : findings)
     all.emplace(each.person == Finding::kNone ? "" : people[each.person].id.value, each.rule, each.condition, each.step,
-                each.level, each.cleared, each.assumed, each.measured);
+                each.level, each.cleared, each.assumed, each.instructed, each.measured);
   return all;
 }
 
@@ -104,6 +35,7 @@ TEST(RandomScreening, OnePersonMoreTakesNoCautionAway) {
   forEachSeed<RandomScreening>(1, 150, [](RandomScreening& scene) {
     std::vector<Person> more = scene.people;
     more.push_back(randomPerson(scene.draw, scene.book, kDay, 3, "newcomer"));
+    more.back().ageBand = AgeBand::from65;
     const auto before = told(scene.found(), scene.people);
     const auto after = told(scene.found(more, scene.steps), more);
     EXPECT_TRUE(std::includes(after.begin(), after.end(), before.begin(), before.end()));
@@ -136,7 +68,7 @@ TEST(RandomScreening, AClearanceRemovesNoCautionAndLowersOnlyAskFirst) {
     std::vector<Person> cleared = scene.people;
     for (Person& each : cleared)
       for (PersonCondition& held : each.conditions)
-        held.clearances.push_back({kDay, {}, "", {}, ""});
+        held.clearances.push_back({kDay, {}, "", {}, {}, ""});
     const auto before = scene.found();
     const auto after = scene.found(cleared, scene.steps);
     ASSERT_EQ(after.size(), before.size());
@@ -146,17 +78,66 @@ TEST(RandomScreening, AClearanceRemovesNoCautionAndLowersOnlyAskFirst) {
     EXPECT_EQ(count(after, Level::leaveOut), count(before, Level::leaveOut));
     EXPECT_EQ(count(after, Level::adapt), count(before, Level::adapt));
     for (const Finding& each : after)
-      EXPECT_TRUE(each.level != Level::askFirst || each.person == Finding::kNone);
+      EXPECT_TRUE(each.level != Level::askFirst || each.condition == Finding::kNone);
   });
 }
 
-TEST(RandomScreening, WithoutItsFeaturesARuleIsSilent) {
+// Up or down, but never away.
+TEST(RandomScreening, AWrittenInstructionRemovesNoCautionAndSetsItsLevel) {
+  forEachSeed<RandomScreening>(1, 150, [](RandomScreening& scene) {
+    std::vector<Person> instructed = scene.people;
+    const auto level = static_cast<Level>(scene.draw.below(kWordCount<Level>));
+    for (Person& each : instructed)
+      for (PersonCondition& held : each.conditions)
+        held.clearances.push_back({kDay, {}, "", {}, level, ""});
+    const auto after = scene.found(instructed, scene.steps);
+    const auto places = [](const std::vector<Finding>& findings) {
+      std::multiset<std::tuple<std::size_t, std::size_t, std::size_t>> all;
+      for (const Finding& each : findings)
+        all.emplace(each.person, each.rule, each.step);
+      return all;
+    };
+    EXPECT_EQ(places(after), places(scene.found()));
+    for (const Finding& each : after) {
+      EXPECT_EQ(each.instructed, each.condition != Finding::kNone);
+      EXPECT_EQ(each.level, each.instructed ? level : scene.book.rules[each.rule].level);
+      EXPECT_FALSE(each.cleared);
+    }
+  });
+}
+
+TEST(RandomScreening, AnInstructionOnSomeFeaturesRemovesNoCaution) {
+  forEachSeed<RandomScreening>(1, 150, [](RandomScreening& scene) {
+    std::vector<Person> instructed = scene.people;
+    for (Person& each : instructed)
+      for (PersonCondition& held : each.conditions)
+        held.clearances.push_back({kDay, {}, "", randomFeatures(scene.draw, 0.5), Level::watch, ""});
+    EXPECT_EQ(scene.found(instructed, scene.steps).size(), scene.found().size());
+  });
+}
+
+TEST(RandomScreening, AStepThatAsksNothingHasNoCaution) {
   forEachSeed<RandomScreening>(1, 150, [](RandomScreening& scene) {
     for (std::size_t step = 0; step < scene.steps.size(); ++step) {
       std::vector<StepFacts> bare = scene.steps;
       bare[step].features = bare[step].shapeFeatures = bare[step].restFeatures = bare[step].wayFeatures = {};
+      bare[step].at = bare[step].restAt = {};
+      bare[step].effort = Effort{};
       for (const Finding& each : scene.found(scene.people, bare))
         EXPECT_NE(each.step, step) << scene.book.rules[each.rule].id.value;
+    }
+  });
+}
+
+TEST(RandomScreening, WithoutItsFeaturesAStepRuleIsSilentThere) {
+  forEachSeed<RandomScreening>(1, 150, [](RandomScreening& scene) {
+    for (const Finding& each : scene.found()) {
+      if (scene.book.rules[each.rule].scope != Scope::step || each.because.empty())
+        continue;
+      std::vector<StepFacts> without = scene.steps;
+      without[each.step].features = without[each.step].features.without(each.because);
+      for (const Finding& left : scene.found(scene.people, without))
+        EXPECT_FALSE(left.rule == each.rule && left.step == each.step);
     }
   });
 }
@@ -175,15 +156,33 @@ TEST(RandomScreening, EveryFindingNamesAsksOfItsRuleThatTheClassHas) {
   forEachSeed<RandomScreening>(1, 150, [](RandomScreening& scene) {
     for (const Finding& each : scene.found()) {
       const Rule& speaking = scene.book.rules[each.rule];
-      EXPECT_TRUE((speaking.any | speaking.all).containsAll(each.because));
-      if (speaking.scope == Scope::step) {
+      EXPECT_TRUE((speaking.asks.any | speaking.asks.all).containsAll(each.because));
+      EXPECT_EQ(each.step == Finding::kNone, speaking.scope == Scope::wholeClass || speaking.scope == Scope::missing);
+      if (each.step == Finding::kNone) {
+        EXPECT_TRUE(each.because.empty());
+      } else if (speaking.scope == Scope::way) {
+        EXPECT_TRUE(scene.steps.at(each.step).wayFeatures.containsAll(each.because));
+      } else if (speaking.scope != Scope::total && speaking.scope != Scope::stretch) {
+        EXPECT_TRUE(met(speaking.asks, askedBy(scene.steps.at(each.step))));
         EXPECT_TRUE(scene.steps.at(each.step).features.containsAll(each.because));
       }
-      if (speaking.scope == Scope::way) {
-        EXPECT_TRUE(scene.steps.at(each.step).wayFeatures.containsAll(each.because));
-      }
-      if (speaking.over) {
-        EXPECT_GT(each.measured, speaking.over->amount);
+    }
+  });
+}
+
+TEST(RandomScreening, WhatIsMeasuredLiesBeyondTheThreshold) {
+  forEachSeed<RandomScreening>(1, 150, [](RandomScreening& scene) {
+    for (const Finding& each : scene.found()) {
+      const Rule& speaking = scene.book.rules[each.rule];
+      if (!speaking.threshold)
+        EXPECT_EQ(each.measured, 0);
+      else if (speaking.scope == Scope::step || speaking.scope == Scope::total || speaking.scope == Scope::stretch)
+        EXPECT_GT(each.measured, speaking.threshold->amount);
+      else
+        EXPECT_LT(each.measured, speaking.threshold->amount);
+      EXPECT_EQ(each.earlier != Finding::kNone, speaking.scope == Scope::order);
+      if (speaking.scope == Scope::order) {
+        EXPECT_LT(each.earlier, each.step);
       }
     }
   });

@@ -1,6 +1,7 @@
 #include "tests/core/store/SpoiltKnowledge.h"
 
 #include <gmock/gmock.h>
+#include <map>
 #include <set>
 
 namespace matwright {
@@ -144,11 +145,44 @@ TEST(ReadKnowledge, AllowsTestsOnlyWithACondition) {
   EXPECT_THAT(spoilt.errors(), ElementsAre("rules.json unknownReference /rules/2/when/0/qualifier"));
 }
 
+// What stands in a class, and how it is measured, in turn: each kind of rule takes its own amount and no other.
+TEST(ReadKnowledge, TakesOfAmountsOnlyThatOfTheScope) {
+  const std::map<std::string, std::set<std::string>> own = {
+      {"step", {"over"}},     {"way", {}},           {"total", {"over"}},
+      {"stretch", {"over"}},  {"early", {"within"}}, {"late", {"within"}},
+      {"order", {"between"}}, {"missing", {}},       {"class", {}}};
+  const std::map<std::string, std::set<std::string>> units = {{"step", {"seconds"}},
+                                                              {"total", {"seconds", "repetitions", "steps", "changes"}},
+                                                              {"stretch", {"seconds", "repetitions", "steps"}},
+                                                              {"early", {"seconds", "percent"}},
+                                                              {"late", {"seconds", "percent"}},
+                                                              {"order", {"seconds", "steps"}}};
+  ASSERT_EQ(own.size(), kWordCount<Scope>);
+  for (const auto& [scope, keys] : own)
+    for (const char* key : {"over", "within", "between"})
+      for (std::string_view unit : Words<MeasureUnit>::list) {
+        Spoilt spoilt;
+        spoilt.change(kRules, [&, &name = scope](Json& tree) {
+          Json& rule = tree["rules"][0];
+          rule["scope"] = name;
+          rule[key] = {{"amount", 5}, {"unit", unit}};
+          rule["threshold"] = "ours";
+          if (name == "class")
+            rule.erase("any");
+          if (name == "order")
+            rule["after"] = {{"any", {"supine"}}};
+        });
+        const bool good = keys.contains(key) && units.at(scope).contains(std::string(unit));
+        EXPECT_EQ(spoilt.errors().empty(), good) << scope << ' ' << key << ' ' << unit;
+      }
+}
+
 TEST(ReadKnowledge, IsStrictAboutEveryKey) {
   // Each key of each file in turn is left out, and one that nobody knows is put beside it.
-  const std::vector<std::string> mayBeAbsent = {
-      "mirror", "by",   "condition", "when", "any",  "all",   "contested", "effort", "dose",      "tempo", "poses",
-      "view",   "flip", "on",        "wall", "from", "below", "choices",   "over",   "threshold", "is"};
+  const std::vector<std::string> mayBeAbsent = {"mirror",    "by",        "condition", "when",  "any",   "all",
+                                                "contested", "effort",    "dose",      "tempo", "poses", "view",
+                                                "flip",      "on",        "wall",      "from",  "below", "choices",
+                                                "over",      "threshold", "is",        "ages",  "at",    "effortFrom"};
   for (const char* file : {kPositions, kChanges, kFaceUp, kConditions, kSources, kRules}) {
     const Json flat = Json::parse(bytesOf(kKnowledgeFolder / file)).flatten();
     std::set<std::string> objects, keys;

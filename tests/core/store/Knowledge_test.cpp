@@ -146,7 +146,7 @@ TEST(ReadKnowledge, ReadsTheRuleBook) {
                                              QualifierKind::choice,
                                              {{"front", "From the front"}, {"back", "From the back"}}}}}));
   EXPECT_EQ(book.sources, (std::vector<Source>{{{"one-2020"}, "One, 2020, a journal", SourceKind::study}}));
-  ASSERT_EQ(book.rules.size(), 4u);
+  ASSERT_EQ(book.rules.size(), 7u);
   const Rule& front = book.rules[1];
   EXPECT_EQ(front.condition, ConditionId{"hip-new"});
   EXPECT_EQ(front.when, (std::vector<QualifierTest>{{"approach", {}, {}, {"front"}, {}}, {"weeks", 2, 26, {}, {}}}));
@@ -165,6 +165,31 @@ TEST(ReadKnowledge, ReadsTheRuleBook) {
   const Rule& unsteady = book.rules[3];
   EXPECT_EQ(unsteady.when, (std::vector<QualifierTest>{{"falls", {}, {}, {}, true}}));
   EXPECT_EQ(unsteady.scope, Scope::wholeClass);
+  EXPECT_FALSE(unsteady.threshold);
+  EXPECT_TRUE(namesNothing(unsteady.asks));
+}
+
+TEST(ReadKnowledge, ReadsRulesOnPeopleOfSomeAgesAndOnSequence) {
+  const RuleBook& book = goodKnowledge().rules;
+  ASSERT_EQ(book.rules.size(), 7u);
+  const Rule& late = book.rules[4];
+  EXPECT_FALSE(late.condition);
+  EXPECT_EQ(late.ages, (EnumSet<AgeBand>{AgeBand::from65, AgeBand::from80}));
+  EXPECT_EQ(late.asks, (Demand{{Feature::balance}, {}, {Elevation::standing, Elevation::kneeling}, 3}));
+  EXPECT_EQ(late.scope, Scope::late);
+  EXPECT_EQ(late.threshold, (Threshold{33, MeasureUnit::percent, ThresholdOrigin::ours, 33}));
+  EXPECT_FALSE(late.after);
+  const Rule& order = book.rules[5];
+  EXPECT_TRUE(order.ages.empty());
+  EXPECT_EQ(order.asks, (Demand{{Feature::flexLoad}, {}, {}, 0}));
+  EXPECT_EQ(order.scope, Scope::order);
+  EXPECT_EQ(order.threshold, (Threshold{120, MeasureUnit::seconds, ThresholdOrigin::published, 120}));
+  EXPECT_EQ(order.after, (Earlier{{{Feature::flexEnd}, {Feature::supine}, {Elevation::faceUp}, 2}, Seconds(90)}));
+  const Rule& missing = book.rules[6];
+  EXPECT_EQ(missing.condition, ConditionId{"unsteady"});
+  EXPECT_EQ(missing.scope, Scope::missing);
+  EXPECT_EQ(missing.asks.any, FeatureSet{Feature::balance});
+  EXPECT_FALSE(missing.threshold);
 }
 
 TEST(TheKnowledgeOfTheProgram, IsWithoutErrors) {

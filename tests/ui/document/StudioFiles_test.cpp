@@ -1,56 +1,20 @@
-#include "tests/support/Documents.h"
-#include "ui/document/StudioFiles.h"
+#include "tests/ui/document/StudioFolder.h"
 
 #include <QCoreApplication>
-#include <QDir>
 #include <QElapsedTimer>
-#include <QFile>
 #include <QSignalSpy>
-#include <QTemporaryDir>
 
 namespace matwright {
 namespace {
 
-struct Studio : testing::Test {
-  QTemporaryDir folder;
-  QString classFile = folder.filePath(QStringLiteral("studio/classes/one.json"));
-  QString recovery = folder.filePath(QStringLiteral("recovery"));
-  OpenClass open;
-  PeopleDocument people;
-  std::unique_ptr<StudioFiles> files;
-
-  void SetUp() override {
-    QDir().mkpath(folder.filePath(QStringLiteral("studio/classes")));
-    QDir().mkpath(folder.filePath(QStringLiteral("studio/people")));
-    put(QStringLiteral("studio/classes/one.json"), classText(emptyClass("One")));
-    Person ada;
-    ada.id.value = "ada";
-    ada.name = "Ada";
-    ada.initials = "A.";
-    put(QStringLiteral("studio/people/ada.json"), personText(ada));
-    files = std::make_unique<StudioFiles>(open.document, people, recovery);
-    ASSERT_TRUE(files->open(classFile));
-  }
-  void put(const QString& name, const std::string& text) {
-    QFile file(folder.filePath(name));
-    ASSERT_TRUE(file.open(QIODevice::WriteOnly | QIODevice::Truncate));
-    file.write(QByteArray::fromStdString(text));
-  }
-  std::string on(const QString& file) const {
-    QFile read(file);
-    return read.open(QIODevice::ReadOnly) ? read.readAll().toStdString() : std::string();
-  }
-  void addStep() { open.add("hundred", {0, 0}); }
-};
-
-TEST_F(Studio, OpensTheClassWithThePeopleBesideIt) {
+TEST_F(StudioFolder, OpensTheClassWithThePeopleBesideIt) {
   EXPECT_EQ(open.document.plan().name, "One");
   ASSERT_EQ(open.document.roster().size(), 1U);
   EXPECT_EQ(open.document.roster().front().name, "Ada");
   EXPECT_FALSE(files->isModified());
 }
 
-TEST_F(Studio, SavesWhatIsOpenAndIsUnmodifiedThen) {
+TEST_F(StudioFolder, SavesWhatIsOpenAndIsUnmodifiedThen) {
   addStep();
   EXPECT_TRUE(files->isModified());
   ASSERT_TRUE(files->save());
@@ -62,7 +26,7 @@ TEST_F(Studio, SavesWhatIsOpenAndIsUnmodifiedThen) {
   EXPECT_TRUE(files->isModified());
 }
 
-TEST_F(Studio, SavesOnlyPeopleThatChangedForTheirOwnersEyesAlone) {
+TEST_F(StudioFolder, SavesOnlyPeopleThatChangedForTheirOwnersEyesAlone) {
   const PersonId bea = people.add(QStringLiteral("Bea"), QStringLiteral("add"));
   ASSERT_TRUE(files->save());
   const QString file = folder.filePath(QStringLiteral("studio/people/bea.json"));
@@ -74,7 +38,7 @@ TEST_F(Studio, SavesOnlyPeopleThatChangedForTheirOwnersEyesAlone) {
   EXPECT_TRUE(QFile::exists(folder.filePath(QStringLiteral("studio/people/ada.json"))));
 }
 
-TEST_F(Studio, RefusesToReplaceWhatSomebodyElseWrote) {
+TEST_F(StudioFolder, RefusesToReplaceWhatSomebodyElseWrote) {
   addStep();
   const std::string foreign = classText(emptyClass("Foreign"));
   put(QStringLiteral("studio/classes/one.json"), foreign);
@@ -87,7 +51,7 @@ TEST_F(Studio, RefusesToReplaceWhatSomebodyElseWrote) {
   EXPECT_NE(on(classFile), foreign);
 }
 
-TEST_F(Studio, NoticesAForeignWriteButNotItsOwn) {
+TEST_F(StudioFolder, NoticesAForeignWriteButNotItsOwn) {
   QSignalSpy changed(files.get(), &StudioFiles::changedOnDisk);
   addStep();
   ASSERT_TRUE(files->save());
@@ -96,7 +60,7 @@ TEST_F(Studio, NoticesAForeignWriteButNotItsOwn) {
   EXPECT_TRUE(changed.wait(5000));
 }
 
-TEST_F(Studio, ABrokenFileLeavesTheOpenClassAsItIs) {
+TEST_F(StudioFolder, ABrokenFileLeavesTheOpenClassAsItIs) {
   put(QStringLiteral("studio/classes/broken.json"), "{");
   const auto opened = files->open(folder.filePath(QStringLiteral("studio/classes/broken.json")));
   ASSERT_FALSE(opened);
@@ -105,7 +69,7 @@ TEST_F(Studio, ABrokenFileLeavesTheOpenClassAsItIs) {
   EXPECT_EQ(files->classFile(), classFile);
 }
 
-TEST_F(Studio, KeepsKeysOfOthersThroughASave) {
+TEST_F(StudioFolder, KeepsKeysOfOthersThroughASave) {
   std::string text = classText(emptyClass("One"));
   text.insert(text.find('{') + 1, "\"colourOfTheRoom\": \"green\",");
   put(QStringLiteral("studio/classes/one.json"), text);
@@ -115,7 +79,7 @@ TEST_F(Studio, KeepsKeysOfOthersThroughASave) {
   EXPECT_NE(on(classFile).find("colourOfTheRoom"), std::string::npos);
 }
 
-TEST_F(Studio, UnsavedWorkSurvivesACrash) {
+TEST_F(StudioFolder, UnsavedWorkSurvivesACrash) {
   addStep();
   people.add(QStringLiteral("Bea"), QStringLiteral("add"));
   files->autosaveNow();
@@ -136,7 +100,8 @@ TEST_F(Studio, UnsavedWorkSurvivesACrash) {
 
   OpenClass next;
   PeopleDocument nextPeople;
-  StudioFiles nextFiles(next.document, nextPeople, folder.filePath(QStringLiteral("after")));
+  KnowledgeDocument nextKnowledge(sharedKnowledge());
+  StudioFiles nextFiles(next.document, nextPeople, nextKnowledge, folder.filePath(QStringLiteral("after")));
   ASSERT_TRUE(nextFiles.recover(found.front()));
   EXPECT_EQ(next.document.plan(), lost);
   EXPECT_EQ(nextPeople.people().size(), 2U);
@@ -148,7 +113,7 @@ TEST_F(Studio, UnsavedWorkSurvivesACrash) {
   EXPECT_TRUE(StudioFiles::findRecoveries(folder.filePath(QStringLiteral("after"))).empty());
 }
 
-TEST_F(Studio, SavingLetsTheRecoveryGo) {
+TEST_F(StudioFolder, SavingLetsTheRecoveryGo) {
   addStep();
   files->autosaveNow();
   EXPECT_EQ(QDir(recovery).entryList(QDir::Dirs | QDir::NoDotAndDotDot).size(), 1);
@@ -156,7 +121,7 @@ TEST_F(Studio, SavingLetsTheRecoveryGo) {
   EXPECT_TRUE(QDir(recovery).entryList(QDir::Dirs | QDir::NoDotAndDotDot).isEmpty());
 }
 
-TEST_F(Studio, AutosavesByItselfAfterAChange) {
+TEST_F(StudioFolder, AutosavesByItselfAfterAChange) {
   addStep();
   QElapsedTimer timer;
   timer.start();
@@ -165,7 +130,7 @@ TEST_F(Studio, AutosavesByItselfAfterAChange) {
   EXPECT_FALSE(QDir(recovery).entryList(QDir::Dirs | QDir::NoDotAndDotDot).isEmpty());
 }
 
-TEST_F(Studio, ANewClassIsSavedUnderAName) {
+TEST_F(StudioFolder, ANewClassIsSavedUnderAName) {
   files->startNew(emptyClass("Two"));
   EXPECT_TRUE(files->classFile().isEmpty());
   addStep();
