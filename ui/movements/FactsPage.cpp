@@ -131,7 +131,7 @@ FactsPage::PositionField FactsPage::makePosition(const QString& name) {
   made.choice->setMaximumWidth(380);
   made.choice->setMinimumWidth(240);
   keepWheelForFocus(made.choice);
-  made.figure->setFixedSize(118, 70);
+  made.figure->setFixedSize(110, 64);
   line->addWidget(made.choice, 1, Qt::AlignTop);
   line->addWidget(made.figure);
   line->addStretch(1);
@@ -271,7 +271,9 @@ void FactsPage::refresh() {
   choose(unit_, static_cast<int>(now.dose.unit));
   put(amount_, now.dose.amount);
   put(effort_, now.effort.value());
-  doseWords_->setText(QStringLiteral("= ") + doseText(now.dose, now.sides, {}));
+  doseWords_->setText(
+      tr("%1, %2 of work")
+          .arg(doseText(now.dose, now.sides, {}), clock(workOf(now.dose, now.tempo, now.sides, {}).whole)));
   effortWords_->setText(tr("of %1: %2").arg(Effort::kHighest).arg(text(now.effort)));
   showPosition(start_, now.start);
   showPosition(end_, now.end);

@@ -78,6 +78,7 @@ FeatureList::FeatureList(QWidget* parent)
     const int at = grid->rowCount();
     grid->addWidget(row.box, at, 0, Qt::AlignTop);
     grid->addWidget(row.definition, at, 1, Qt::AlignTop);
+    row.definition->setContentsMargins(0, 2, 0, 2);
     rows_[feature] = row;
   }
   column->addLayout(grid);

@@ -29,7 +29,8 @@ const Movement* ownMovement(const OwnKnowledge& own, const MovementId& id) {
 
 MovementEditor::MovementEditor(KnowledgeDocument& document, QWidget* parent)
     : QWidget(parent), document_(document), title_(titleLabel({})), tabs_(new QTabWidget), state_(plainLabel({})),
-      list_(new QListWidget), facts_(new FactsPage), poses_(new PosesPage), options_(new OptionsPage) {
+      list_(new QListWidget), facts_(new FactsPage), cues_(new CuesPage), poses_(new PosesPage),
+      options_(new OptionsPage) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 8);
   column->setSpacing(6);
@@ -39,7 +40,7 @@ MovementEditor::MovementEditor(KnowledgeDocument& document, QWidget* parent)
   column->addWidget(list_);
   tabs_->setDocumentMode(true);
   addPage(facts_, tr("What it is"), true);
-  addPage(new CuesPage, tr("Cues and tempo"), true);
+  addPage(cues_, tr("Cues and tempo"), true);
   addPage(poses_, tr("Poses"), true);
   addPage(new FeaturesPage, tr("Asks of the body"), true);
   addPage(options_, tr("Options"), false);
@@ -72,6 +73,7 @@ void MovementEditor::focusName() {
 }
 
 void MovementEditor::setReducedMotion(bool reduced) {
+  cues_->setReducedMotion(reduced);
   poses_->setReducedMotion(reduced);
   options_->setReducedMotion(reduced);
 }

@@ -11,6 +11,7 @@ class QTabWidget;
 
 namespace matwright {
 
+class CuesPage;
 class FactsPage;
 class OptionsPage;
 class PosesPage;
@@ -59,6 +60,7 @@ private:
   QLabel* state_;
   QListWidget* list_;
   FactsPage* facts_;
+  CuesPage* cues_;
   PosesPage* poses_;
   OptionsPage* options_;
 };

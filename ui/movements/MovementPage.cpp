@@ -30,6 +30,7 @@ void MovementPage::addField(QGridLayout& grid, MovementField field, const QStrin
                             QLabel* hint) {
   const int row = grid.rowCount();
   QLabel* label = besideLabel(name, widget);
+  label->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
   QLabel* note = faultLabel();
   auto* column = new QVBoxLayout;
   column->setSpacing(2);

@@ -59,17 +59,16 @@ QString optionText(const Option& option) {
 } // namespace
 
 MovementReading::MovementReading(QWidget* parent)
-    : QWidget(parent), title_(titleLabel({})), about_(plainLabel({})), figure_(new FigureView),
-      column_(new QVBoxLayout(this)) {
+    : QWidget(parent), title_(titleLabel({})), about_(plainLabel({})), copy_(new QPushButton(tr("Copy to my own"))),
+      figure_(new FigureView), column_(new QVBoxLayout(this)) {
   column_->setContentsMargins(24, 16, 24, 20);
   column_->setSpacing(10);
   column_->addWidget(title_);
   column_->addWidget(softLabel(
       tr("This movement comes with the program and stays as it is. A copy of your own can be changed freely.")));
-  auto* copy = new QPushButton(tr("Copy to my own"));
-  copy->setProperty("primary", true);
-  connect(copy, &QPushButton::clicked, this, &MovementReading::copyWanted);
-  column_->addWidget(copy, 0, Qt::AlignLeft);
+  copy_->setProperty("primary", true);
+  connect(copy_, &QPushButton::clicked, this, &MovementReading::copyWanted);
+  column_->addWidget(copy_, 0, Qt::AlignLeft);
   figure_->setFixedHeight(260);
   figure_->setMaximumWidth(640);
   std::array<QString, kWordCount<Breath>> words;
@@ -81,6 +80,8 @@ MovementReading::MovementReading(QWidget* parent)
   column_->addWidget(about_);
   column_->addStretch(1);
 }
+
+void MovementReading::setCopyAllowed(bool allowed) { copy_->setEnabled(allowed); }
 
 void MovementReading::setReducedMotion(bool reduced) { figure_->setReducedMotion(reduced); }
 

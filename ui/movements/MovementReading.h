@@ -6,6 +6,7 @@
 
 class QGridLayout;
 class QLabel;
+class QPushButton;
 class QVBoxLayout;
 
 namespace matwright {
@@ -20,6 +21,7 @@ public:
   explicit MovementReading(QWidget* parent = nullptr);
 
   void show(const Movement& movement, const Knowledge& knowledge);
+  void setCopyAllowed(bool allowed);
   void setReducedMotion(bool reduced);
 
 Q_SIGNALS:
@@ -29,6 +31,7 @@ private:
   void fill(const Movement& movement, const Knowledge& knowledge);
 
   QLabel *title_, *about_;
+  QPushButton* copy_;
   FigureView* figure_;
   QVBoxLayout* column_;
   QWidget* facts_ = nullptr;

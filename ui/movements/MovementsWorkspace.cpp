@@ -183,6 +183,7 @@ void MovementsWorkspace::refresh() {
   new_->setEnabled(!locked);
   import_->setEnabled(!locked);
   copy_->setEnabled(movement && !locked);
+  reading_->setCopyAllowed(!locked);
   remove_->setEnabled(own && !locked);
   export_->setEnabled(own);
   if (locked)

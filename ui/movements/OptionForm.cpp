@@ -21,7 +21,7 @@
 namespace matwright {
 namespace {
 
-constexpr int kPosesHeight = 560;
+constexpr int kPosesHeight = 640;
 
 QString keyOf(Feature feature) {
   return QString::fromLatin1(word(feature).data(), static_cast<qsizetype>(word(feature).size()));
@@ -41,7 +41,8 @@ OptionForm::OptionForm(QWidget* parent)
       hasEffort_(new QCheckBox(tr("Another effort"))), hasDose_(new QCheckBox(tr("Another dose"))),
       hasTempo_(new QCheckBox(tr("Another tempo"))), hasProps_(new QCheckBox(tr("Other props"))),
       hasPoses_(new QCheckBox(tr("Other poses"))), effort_(new QSpinBox), amount_(new QSpinBox), unit_(new QComboBox),
-      dose_(new QWidget), props_(new QWidget), tempo_(new TempoEditor), poses_(new PoseEditor) {
+      dose_(new QWidget), props_(new QWidget), tempo_(new TempoEditor),
+      poses_(new PoseEditor(PoseEditor::Arrangement::narrow)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(16, 4, 16, 16);
   column->setSpacing(10);
@@ -103,8 +104,8 @@ OptionForm::OptionForm(QWidget* parent)
   addOverride(*others, hasDose_, dose_);
   addOverride(*others, hasTempo_, tempo_);
   addOverride(*others, hasProps_, props_);
-  others->addWidget(hasPoses_, others->rowCount(), 0, 1, 2);
-  others->addWidget(poses_, others->rowCount(), 0, 1, 2);
+  column->addWidget(hasPoses_);
+  column->addWidget(poses_);
   column->addStretch(1);
   connectWords();
   connectOverrides();

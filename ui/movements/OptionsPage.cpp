@@ -26,6 +26,7 @@ OptionsPage::OptionsPage(QWidget* parent)
   auto* side = new QVBoxLayout;
   list_->setAccessibleName(tr("Options"));
   list_->setWordWrap(true);
+  list_->setStyleSheet(QStringLiteral("QListWidget::item { padding: 6px; }"));
   list_->setFixedWidth(210);
   list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   side->addWidget(list_, 1);

@@ -7,7 +7,7 @@
 
 namespace matwright {
 
-PosesPage::PosesPage(QWidget* parent) : MovementPage(parent), editor_(new PoseEditor) {
+PosesPage::PosesPage(QWidget* parent) : MovementPage(parent), editor_(new PoseEditor(PoseEditor::Arrangement::wide)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 4, 4);
   QLabel* note = faultLabel();
