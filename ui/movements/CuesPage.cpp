@@ -15,11 +15,8 @@ CuesPage::CuesPage(QWidget* parent)
     : MovementPage(parent), setUp_(new NoteField(tr("Set-up cue"), kLongestNote, 3)), setUpWords_(softLabel({})),
       action_(lineField(tr("Action cue"), kLongestNote)), actionWords_(softLabel({})), tempo_(new TempoEditor),
       length_(softLabel({})), figure_(new FigureView) {
-  auto* grid = new QGridLayout(this);
+  auto* grid = fieldGrid(this);
   grid->setContentsMargins(16, 12, 16, 16);
-  grid->setColumnStretch(1, 1);
-  grid->setHorizontalSpacing(14);
-  grid->setVerticalSpacing(12);
   setUp_->setMaximumWidth(620);
   action_->setMaximumWidth(620);
   tempo_->setMaximumWidth(420);

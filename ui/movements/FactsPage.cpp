@@ -90,11 +90,8 @@ FactsPage::FactsPage(QWidget* parent)
       spine_(new OrderedList(tr("Spine"), tr("Add what the spine does"))),
       prerequisites_(new OrderedList(tr("Teach before"), tr("Find a movement to teach before"))),
       counters_(new OrderedList(tr("Counter-movements"), tr("Find a movement that undoes it"))) {
-  auto* grid = new QGridLayout(this);
+  auto* grid = fieldGrid(this);
   grid->setContentsMargins(16, 12, 16, 16);
-  grid->setColumnStretch(1, 1);
-  grid->setHorizontalSpacing(14);
-  grid->setVerticalSpacing(9);
   name_->setMaximumWidth(460);
   about_->setMaximumWidth(620);
   regions_->setStock(stockOf<Region>());

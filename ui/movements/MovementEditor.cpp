@@ -89,6 +89,8 @@ void MovementEditor::take(const Movement& movement, const QString& what, const Q
   const Movement before = *kept;
   if (!document_.replace(movement, what, key)) {
     drafts_[id_] = {movement, before};
+    for (MovementPage* page : pages_)
+      page->show(movement, *document_.knowledge());
     judge(movement);
   } else if (was || !faults_.empty()) {
     refresh();

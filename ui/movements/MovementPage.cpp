@@ -93,6 +93,17 @@ void showFault(QLabel* label, const QStringList& faults) {
   showText(label, lines.join(QLatin1Char('\n')));
 }
 
+QGridLayout* fieldGrid(QWidget* page) {
+  constexpr int kFieldShare = 100, kRest = 1;
+  auto* grid = new QGridLayout(page);
+  grid->setHorizontalSpacing(14);
+  grid->setVerticalSpacing(9);
+  grid->setColumnStretch(1, kFieldShare);
+  grid->setColumnStretch(2, kRest);
+  grid->addItem(new QSpacerItem(0, 0, QSizePolicy::Expanding, QSizePolicy::Minimum), 0, 2);
+  return grid;
+}
+
 QScrollArea* scrolled(QWidget* page) {
   auto* area = new QScrollArea;
   area->setWidgetResizable(true);

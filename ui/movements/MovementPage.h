@@ -92,6 +92,9 @@ private:
 QLabel* faultLabel();
 void showFault(QLabel* label, const QStringList& faults);
 
+// Two columns, names and fields, and room that is left over beside them.
+QGridLayout* fieldGrid(QWidget* page = nullptr);
+
 // A page that scrolls when it is higher than its place.
 QScrollArea* scrolled(QWidget* page);
 

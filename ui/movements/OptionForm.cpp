@@ -7,6 +7,7 @@
 #include "ui/controls/RowText.h"
 #include "ui/controls/TempoEditor.h"
 #include "ui/movements/FeatureList.h"
+#include "ui/movements/MovementPage.h"
 #include "ui/movements/OrderedList.h"
 #include "ui/movements/PoseEditor.h"
 #include "ui/text/MovementText.h"
@@ -46,10 +47,7 @@ OptionForm::OptionForm(QWidget* parent)
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(16, 4, 16, 16);
   column->setSpacing(10);
-  auto* grid = new QGridLayout;
-  grid->setColumnStretch(1, 1);
-  grid->setHorizontalSpacing(14);
-  grid->setVerticalSpacing(8);
+  auto* grid = fieldGrid();
   column->addLayout(grid);
   for (std::size_t i = 0; i < kWordCount<OptionKind>; ++i)
     kind_->addItem(withCapital(text(static_cast<OptionKind>(i))));
@@ -73,10 +71,7 @@ OptionForm::OptionForm(QWidget* parent)
   column->addWidget(headingLabel(tr("Adds")));
   column->addWidget(adds_);
   column->addWidget(headingLabel(tr("What else is different")));
-  auto* others = new QGridLayout;
-  others->setColumnStretch(1, 1);
-  others->setHorizontalSpacing(14);
-  others->setVerticalSpacing(8);
+  auto* others = fieldGrid();
   column->addLayout(others);
 
   effort_->setRange(0, Effort::kHighest);

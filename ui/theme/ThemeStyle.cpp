@@ -45,7 +45,7 @@ QLabel[fault="true"] { color: @fault; font-weight: 600; }
 QTabWidget::pane { border: 0; border-top: 1px solid @line; }
 QTabBar::tab { background: transparent; color: @inkSoft; border: 0; border-bottom: 2px solid transparent; padding: 6px 12px; margin-right: 4px; }
 QTabBar::tab:selected { color: @ink; border-bottom-color: @accent; } QTabBar::tab:hover { color: @ink; }
-QTabBar:focus::tab:selected { background: @accentSoft; }
+QTabBar::tab:selected:focus { background: @accentSoft; }
 QPushButton, QToolButton { background: @panel; color: @ink; border: 1px solid @line; border-radius: 5px; padding: 4px 10px; }
 QPushButton:hover, QToolButton:hover { border-color: @accent; }
 QPushButton:focus, QToolButton:focus { border: 1px solid @accent; }

@@ -177,6 +177,21 @@ TEST_F(Workspace, ACueThatIsTooShortIsNotKeptAndIsMarkedUntilItIsLongEnough) {
   EXPECT_FALSE(says(QStringLiteral("Not kept yet")));
 }
 
+TEST_F(Workspace, WhatIsNotKeptYetIsNotLostByWorkOnAnotherPage) {
+  addNew();
+  page(kCues);
+  retype(named<NoteField>(QStringLiteral("Set-up cue")), QStringLiteral("Lie down"));
+  page(kPoses);
+  named<QDoubleSpinBox>(QStringLiteral("Neck, bend")).setValue(9);
+  page(kCues);
+  auto& cue = named<NoteField>(QStringLiteral("Set-up cue"));
+  EXPECT_EQ(cue.toPlainText(), QStringLiteral("Lie down"));
+  cue.moveCursor(QTextCursor::End);
+  QTest::keyClicks(&cue, QStringLiteral(" now and let both knees bend up"));
+  EXPECT_EQ(own().setUp, "Lie down now and let both knees bend up");
+  EXPECT_EQ(own().poses.end.neck.bend, 9);
+}
+
 TEST_F(Workspace, ALineOfTheListOfFaultsLeadsToItsField) {
   addNew();
   page(kCues);
