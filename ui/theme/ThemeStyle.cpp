@@ -42,6 +42,8 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus { border: 1px solid @acce
 QAbstractSpinBox > QLineEdit, QComboBox > QLineEdit { border: 0; min-height: 0; padding: 0; background: transparent; }
 QLineEdit[faulty="true"], QPlainTextEdit[faulty="true"] { border: 2px dashed @fault; }
 QLabel[fault="true"] { color: @fault; font-weight: 600; }
+QCheckBox::indicator:unchecked { border: 1px solid @inkSoft; border-radius: 3px; background: @panel; width: 13px; height: 13px; }
+QCheckBox::indicator:unchecked:hover { border-color: @accent; }
 QTabWidget::pane { border: 0; border-top: 1px solid @line; }
 QTabBar::tab { background: transparent; color: @inkSoft; border: 0; border-bottom: 2px solid transparent; padding: 6px 12px; margin-right: 4px; }
 QTabBar::tab:selected { color: @ink; border-bottom-color: @accent; } QTabBar::tab:hover { color: @ink; }
