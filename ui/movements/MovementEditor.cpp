@@ -67,6 +67,12 @@ void MovementEditor::setMovement(const MovementId& movement) {
   refresh();
 }
 
+void MovementEditor::dropUnkept() {
+  drafts_.clear();
+  refresh();
+  Q_EMIT keptChanged();
+}
+
 void MovementEditor::focusName() {
   tabs_->setCurrentIndex(0);
   facts_->focusName();

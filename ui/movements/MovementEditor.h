@@ -31,7 +31,8 @@ public:
 
   const std::vector<FieldFault>& faults() const { return faults_; }
   bool hasUnkept(const MovementId& movement) const { return drafts_.contains(movement); }
-  bool hasUnkept() const { return !drafts_.empty(); }
+  MovementId firstUnkept() const { return drafts_.empty() ? MovementId{} : drafts_.begin()->first; } // or empty
+  void dropUnkept(); // shows again what is kept
 
 Q_SIGNALS:
   void keptChanged(); // a movement has become one that cannot be kept yet, or can

@@ -86,6 +86,9 @@ void MovementReading::setCopyAllowed(bool allowed) { copy_->setEnabled(allowed);
 void MovementReading::setReducedMotion(bool reduced) { figure_->setReducedMotion(reduced); }
 
 void MovementReading::show(const Movement& movement, const Knowledge& knowledge) {
+  if (facts_ && movement == shown_)
+    return;
+  shown_ = movement;
   const QString name = QString::fromStdString(movement.name);
   title_->setText(name);
   about_->setText(QString::fromStdString(movement.about));

@@ -35,6 +35,7 @@ private:
   FigureView* figure_;
   QVBoxLayout* column_;
   QWidget* facts_ = nullptr;
+  Movement shown_;
 };
 
 } // namespace matwright

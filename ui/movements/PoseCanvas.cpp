@@ -117,6 +117,14 @@ std::optional<Handle> PoseCanvas::handleAt(QPointF point, bool far) const {
   return found;
 }
 
+QString PoseCanvas::toolTipFor(Handle handle) const {
+  const QString name = withCapital(text(handle));
+  if (isFar(handle) || !isFar(neighbour(handle, 1)))
+    return name;
+  const QPointF apart = spotOf(handle) - spotOf(neighbour(handle, 1));
+  return std::hypot(apart.x(), apart.y()) < kReach ? tr("%1; with Alt the far one").arg(name) : name;
+}
+
 void PoseCanvas::mousePressEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton)
     return;
@@ -133,7 +141,7 @@ void PoseCanvas::mouseMoveEvent(QMouseEvent* event) {
     if (over != hovered_) {
       hovered_ = over;
       setCursor(over ? Qt::OpenHandCursor : Qt::ArrowCursor);
-      setToolTip(over ? withCapital(text(*over)) : QString());
+      setToolTip(over ? toolTipFor(*over) : QString());
       update();
     }
     return;

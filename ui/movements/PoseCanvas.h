@@ -60,6 +60,7 @@ private:
 
   void settle(const Pose& pose, bool refit);
   void updateHint(EnumSet<Joint> atLimit, bool stayedDown = false);
+  QString toolTipFor(Handle handle) const;
   std::optional<Handle> handleAt(QPointF point, bool far) const;
   void turn(std::size_t which, double degrees);
   void moveSeat(Point2 by);

@@ -1,6 +1,7 @@
 #include "ui/window/MainWindow.h"
 
 #include "ui/inspector/InspectorPanel.h"
+#include "ui/movements/MovementEditor.h"
 #include "ui/movements/MovementsWorkspace.h"
 #include "ui/people/PeopleChooser.h"
 #include "ui/people/PeopleWorkspace.h"
@@ -170,7 +171,7 @@ void MainWindow::applyAppearance() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!closing_ && files_.isModified()) {
+  if (!closing_ && (files_.isModified() || !movementsWorkspace_->editor().firstUnkept().empty())) {
     event->ignore();
     whenSettled([this] {
       closing_ = true;

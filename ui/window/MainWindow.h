@@ -75,6 +75,7 @@ private:
 
   // Files. `then` runs once what is unsaved is saved or let go.
   void whenSettled(std::function<void()> then);
+  void askUnkept(const MovementId& movement, std::function<void()> then);
   void newClass();
   void openClass();
   void open(const QString& file);

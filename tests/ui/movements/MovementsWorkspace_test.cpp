@@ -163,7 +163,7 @@ TEST_F(Workspace, ACueThatIsTooShortIsNotKeptAndIsMarkedUntilItIsLongEnough) {
   auto& cue = named<NoteField>(QStringLiteral("Set-up cue"));
   retype(cue, QStringLiteral("Lie down now"));
   EXPECT_TRUE(says(QStringLiteral("3 words; 8 to 25")));
-  EXPECT_TRUE(workspace.editor().hasUnkept());
+  EXPECT_TRUE(workspace.editor().hasUnkept(workspace.current()));
   EXPECT_NE(own().setUp, "Lie down now");
   EXPECT_EQ(cue.toPlainText(), QStringLiteral("Lie down now"));
   EXPECT_TRUE(cue.property("faulty").toBool());
@@ -171,7 +171,7 @@ TEST_F(Workspace, ACueThatIsTooShortIsNotKeptAndIsMarkedUntilItIsLongEnough) {
   EXPECT_TRUE(tab(kCues).startsWith(QStringLiteral("\u25b2"))) << tab(kCues).toStdString();
   EXPECT_TRUE(says(QStringLiteral("Not kept yet")));
   QTest::keyClicks(&cue, QStringLiteral(" and let both knees bend up"));
-  EXPECT_FALSE(workspace.editor().hasUnkept());
+  EXPECT_FALSE(workspace.editor().hasUnkept(workspace.current()));
   EXPECT_EQ(own().setUp, "Lie down now and let both knees bend up");
   EXPECT_FALSE(cue.property("faulty").toBool());
   EXPECT_FALSE(says(QStringLiteral("Not kept yet")));

@@ -78,6 +78,32 @@ TEST_F(Window, EachWorkspaceHasItsKeyAndItsOwnUndo) {
   EXPECT_FALSE(movements->isVisible());
 }
 
+TEST_F(Window, ClosingAsksAboutAMovementThatIsNotKeptYet) {
+  ASSERT_TRUE(window->knowledge().add(blankMovement(*window->knowledge().knowledge()), QStringLiteral("Add")));
+  ASSERT_TRUE(window->files().save());
+  const MovementId id = window->knowledge().own().movements.at(0).id;
+  auto* movements = window->findChild<MovementsWorkspace*>();
+  movements->showMovement(id);
+  QLineEdit* name = nullptr;
+  for (QLineEdit* field : movements->findChildren<QLineEdit*>())
+    if (field->accessibleName() == QStringLiteral("Name"))
+      name = field;
+  ASSERT_TRUE(name);
+  name->selectAll();
+  QTest::keyClick(name, Qt::Key_Backspace);
+  EXPECT_FALSE(window->files().isModified());
+  window->close();
+  answer(QStringLiteral("Put them right"));
+  EXPECT_TRUE(window->isVisible());
+  EXPECT_TRUE(movements->isVisible());
+  EXPECT_EQ(movements->current(), id);
+  QTest::qWait(20);
+  window->close();
+  answer(QStringLiteral("Go on without"));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !window->isVisible(); }));
+  EXPECT_EQ(window->knowledge().own().movements.at(0).name, "New movement");
+}
+
 TEST_F(Window, TheNextStartOpensTheClassThatWasOpen) {
   const QString other = studioFile("wednesday-back-care.json");
   open(other);
