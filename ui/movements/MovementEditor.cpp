@@ -130,21 +130,27 @@ void MovementEditor::judge(const Movement& movement) {
 void MovementEditor::showFaults() {
   for (std::size_t i = 0; i < pages_.size(); ++i) {
     pages_[i]->showFaults(faults_);
-    const auto here = std::count_if(faults_.begin(), faults_.end(),
-                                    [&](const FieldFault& fault) { return pages_[i]->has(fault.field); });
+    const auto here = std::count_if(faults_.begin(), faults_.end(), [&](const FieldFault& fault) {
+      return !fault.hint && pages_[i]->has(fault.field);
+    });
     tabs_->setTabText(static_cast<int>(i),
                       here > 0 ? QStringLiteral("\u25b2 %1 (%2)").arg(names_[i]).arg(here) : names_[i]);
   }
   list_->clear();
   for (const FieldFault& fault : faults_)
-    list_->addItem(QStringLiteral("\u25b2 %1: %2").arg(text(fault.field), fault.words));
+    list_->addItem(lineOf(fault, QStringLiteral("%1: %2").arg(text(fault.field), fault.words)));
   list_->setVisible(!faults_.empty());
   const int lines = std::min(kMostLines, static_cast<int>(faults_.size()));
   list_->setFixedHeight(lines * (fontMetrics().lineSpacing() + 8) + 6);
-  state_->setText(hasUnkept(id_) ? tr("Not kept yet: this has to be put right first. Choose a line to go there.")
-                                 : tr("What you change is kept with the studio when the class is saved. Nothing is "
-                                      "missing to keep it; whether "
-                                      "it is true and complete, only you can say."));
+  const bool wrong = std::any_of(faults_.begin(), faults_.end(), [](const FieldFault& fault) { return !fault.hint; });
+  if (hasUnkept(id_))
+    state_->setText(tr("Not kept yet: this has to be put right first. Choose a line to go there."));
+  else if (wrong)
+    state_->setText(tr("Kept, but something is not right yet. Choose a line to go there."));
+  else
+    state_->setText(
+        tr("What you change is kept with the studio when the class is saved. Nothing is missing to keep it; "
+           "whether it is true and complete, only you can say."));
 }
 
 void MovementEditor::goTo(int row) {

@@ -6,6 +6,8 @@
 #include <QScrollArea>
 #include <QStyle>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <iterator>
 
 namespace matwright {
 
@@ -49,12 +51,11 @@ void MovementPage::mark(MovementField field, QWidget* widget, QLabel* note, QLab
 
 void MovementPage::showFaults(const std::vector<FieldFault>& faults) {
   for (auto& [field, mark] : marks_) {
-    QStringList words;
-    for (const FieldFault& fault : faults)
-      if (fault.field == field)
-        words << fault.words;
-    showFault(mark.note, words);
-    const bool faulty = !words.isEmpty();
+    std::vector<FieldFault> here;
+    std::copy_if(faults.begin(), faults.end(), std::back_inserter(here),
+                 [&](const FieldFault& fault) { return fault.field == field; });
+    matwright::showFaults(mark.note, here);
+    const bool faulty = std::any_of(here.begin(), here.end(), [](const FieldFault& fault) { return !fault.hint; });
     if (mark.widget->property("faulty").toBool() == faulty)
       continue;
     mark.widget->setProperty("faulty", faulty);
@@ -81,16 +82,27 @@ void MovementPage::goTo(const FieldFault& fault) {
 
 QLabel* faultLabel() {
   QLabel* label = plainLabel({});
-  label->setProperty("fault", true);
   label->hide();
   return label;
 }
 
-void showFault(QLabel* label, const QStringList& faults) {
+QString lineOf(const FieldFault& fault, const QString& words) {
+  return fault.hint ? MovementPage::tr("\u25cb Worth a look: %1").arg(words) : QStringLiteral("\u25b2 ") + words;
+}
+
+void showFaults(QLabel* label, const std::vector<FieldFault>& faults) {
   QStringList lines;
-  for (const QString& fault : faults)
-    lines << QStringLiteral("\u25b2 ") + fault;
+  bool wrong = false;
+  for (const FieldFault& fault : faults) {
+    lines << lineOf(fault, fault.words);
+    wrong = wrong || !fault.hint;
+  }
   showText(label, lines.join(QLatin1Char('\n')));
+  if (label->property("fault").toBool() == wrong)
+    return;
+  label->setProperty("fault", wrong);
+  label->style()->unpolish(label);
+  label->style()->polish(label);
 }
 
 QGridLayout* fieldGrid(QWidget* page) {

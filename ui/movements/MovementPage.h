@@ -42,6 +42,7 @@ struct FieldFault {
   MovementField field{};
   std::size_t option = 0; // which option, where the field is `options`
   QString words;
+  bool hint = false; // unusual, and may have its reason
   friend bool operator==(const FieldFault&, const FieldFault&) = default;
 };
 
@@ -90,7 +91,8 @@ private:
 
 // What is wrong, in a label of its own: with a sign before it, and hidden while there is nothing.
 QLabel* faultLabel();
-void showFault(QLabel* label, const QStringList& faults);
+void showFaults(QLabel* label, const std::vector<FieldFault>& faults);
+QString lineOf(const FieldFault& fault, const QString& words); // with the sign of a fault or a hint before it
 
 // Two columns, names and fields, and room that is left over beside them.
 QGridLayout* fieldGrid(QWidget* page = nullptr);
