@@ -14,11 +14,12 @@
 namespace matwright {
 namespace {
 
-constexpr double kReach = 15;   // pixels, from the pointer to a handle
-constexpr double kSpot = 6;     // pixels, radius of a handle
-constexpr double kMargin = 26;  // pixels
-constexpr double kAround = 0.1; // statures, kept free around the body
-constexpr double kSmall = 0.009;
+constexpr double kReach = 15;     // pixels, from the pointer to a handle
+constexpr double kSpot = 6;       // pixels, radius of a handle
+constexpr double kMargin = 26;    // pixels
+constexpr double kAround = 0.1;   // statures, kept free around the body
+constexpr double kMostRoom = 0.4; // statures, that may be left over beside it
+constexpr double kSmall = 0.006;  // statures, about a centimetre
 
 bool isFar(Handle handle) { return word(handle).ends_with(".far"); }
 
@@ -73,16 +74,29 @@ void PoseCanvas::settle(const Pose& pose, bool refit) {
   shown_ = pose;
   // What rests stays in its place, so that the body does not slip about under the pointer.
   shape_ = alignedTo(drag_ ? drag_->shape : shape_, *settledOnce(pose));
-  if (refit) {
-    frame_ = pictureOf(shape_).extent;
-    if (ghost_)
-      frame_.unite(pictureOf(alignedTo(shape_, *settledOnce(*ghost_))).extent);
-    frame_.takeIn(frame_.lowest, kAround / 2);
-    frame_.takeIn(frame_.highest, kAround);
-    if (shown_.view != View::top)
-      frame_.lowest.y = std::max(frame_.lowest.y, -kAround / 4);
-  }
+  if (refit)
+    fit();
   update();
+}
+
+// The picture keeps its place and scale while the body fits well enough.
+void PoseCanvas::fit() {
+  Extent needed = pictureOf(shape_).extent;
+  if (ghost_)
+    needed.unite(pictureOf(alignedTo(shape_, *settledOnce(*ghost_))).extent);
+  const bool seenAsBefore = fittedView_ == shown_.view && fittedFlip_ == shown_.flip;
+  const bool within = frame_.lowest.x <= needed.lowest.x && frame_.lowest.y <= needed.lowest.y &&
+                      frame_.highest.x >= needed.highest.x && frame_.highest.y >= needed.highest.y;
+  const double room = std::max(frame_.width() - needed.width(), frame_.height() - needed.height());
+  if (seenAsBefore && within && room < kMostRoom)
+    return;
+  fittedView_ = shown_.view;
+  fittedFlip_ = shown_.flip;
+  frame_ = needed;
+  frame_.takeIn(needed.lowest, kAround / 2);
+  frame_.takeIn(needed.highest, kAround);
+  if (shown_.view != View::top)
+    frame_.lowest.y = std::max(frame_.lowest.y, -kAround / 4);
 }
 
 QRectF PoseCanvas::box() const { return QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin); }

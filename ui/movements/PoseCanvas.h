@@ -59,6 +59,7 @@ private:
   };
 
   void settle(const Pose& pose, bool refit);
+  void fit();
   void updateHint(EnumSet<Joint> atLimit, bool stayedDown = false);
   QString toolTipFor(Handle handle) const;
   std::optional<Handle> handleAt(QPointF point, bool far) const;
@@ -73,6 +74,8 @@ private:
   std::optional<Pose> ghost_;
   Settled shape_;
   Extent frame_;
+  View fittedView_ = View::side;
+  bool fittedFlip_ = false;
   Handle handle_ = Handle::kneeNear;
   std::optional<Handle> hovered_;
   std::optional<Held> drag_;
