@@ -107,7 +107,7 @@ QWidget* MovementsWorkspace::makeList() {
   list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
   list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   list_->setMouseTracking(true);
-  list_->setAccessibleName(tr("Movements"));
+  list_->setAccessibleName(tr("All movements"));
   column->addWidget(none_);
   column->addWidget(list_, 1);
   column->addWidget(said_);

@@ -111,7 +111,7 @@ TEST_F(Workspace, ANewMovementIsNamedByTypingAsOneEntryOfTheUndoList) {
 
 TEST_F(Workspace, OnesOwnStandFirstAndAllAreSearched) {
   addNew();
-  auto& list = named<QListView>(QStringLiteral("Movements"));
+  auto& list = named<QListView>(QStringLiteral("All movements"));
   EXPECT_EQ(list.model()->index(0, 0).data().toString(), QStringLiteral("New movement"));
   QTest::keyClicks(&named<QLineEdit>(QStringLiteral("Search the movements")), QStringLiteral("hundred"));
   EXPECT_GE(list.model()->rowCount(), 1);
