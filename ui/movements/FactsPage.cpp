@@ -205,13 +205,12 @@ void FactsPage::connectFields() {
     change([&](Movement& movement) { movement.sides = static_cast<Sides>(index); }, tr("Change the sides"));
   });
   connect(start_.choice, &QComboBox::currentIndexChanged, this, [this] {
-    change([&](Movement& movement) { movement.start = {start_.choice->currentData().toString().toStdString()}; },
+    change([&](Movement& movement) { moveTo(movement.start, movement.poses.start, start_); },
            tr("Change where it starts"));
     showPosition(start_, movement().start);
   });
   connect(end_.choice, &QComboBox::currentIndexChanged, this, [this] {
-    change([&](Movement& movement) { movement.end = {end_.choice->currentData().toString().toStdString()}; },
-           tr("Change where it ends"));
+    change([&](Movement& movement) { moveTo(movement.end, movement.poses.end, end_); }, tr("Change where it ends"));
     showPosition(end_, movement().end);
   });
   connect(amount_, &QSpinBox::valueChanged, this, [this](int amount) {
@@ -236,6 +235,14 @@ void FactsPage::connectFields() {
   connect(counters_, &OrderedList::edited, this, [this](const QStringList& keys) {
     change([&](Movement& movement) { movement.counters = idsOf(keys); }, tr("Change the counter-movements"));
   });
+}
+
+void FactsPage::moveTo(PositionId& place, Pose& pose, const PositionField& field) const {
+  const Position* before = knowledge().transitions.find(place);
+  place = {field.choice->currentData().toString().toStdString()};
+  const Position* after = knowledge().transitions.find(place);
+  if (before && after && pose == before->pose)
+    pose = after->pose;
 }
 
 void FactsPage::focusName() {

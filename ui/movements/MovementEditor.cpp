@@ -96,7 +96,7 @@ void MovementEditor::take(const Movement& movement, const QString& what, const Q
   if (!document_.replace(movement, what, key)) {
     drafts_[id_] = {movement, before};
     for (MovementPage* page : pages_)
-      page->show(movement, *document_.knowledge());
+      page->show(movement, document_.knowledge());
     judge(movement);
   } else if (was || !faults_.empty()) {
     refresh();
@@ -117,7 +117,7 @@ void MovementEditor::refresh() {
   const auto draft = drafts_.find(id_);
   const Movement& movement = draft == drafts_.end() ? *kept : draft->second.movement;
   for (MovementPage* page : pages_)
-    page->show(movement, *document_.knowledge());
+    page->show(movement, document_.knowledge());
   judge(movement);
 }
 

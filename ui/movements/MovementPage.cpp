@@ -8,14 +8,15 @@
 #include <QVBoxLayout>
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 namespace matwright {
 
 MovementPage::MovementPage(QWidget* parent) : QWidget(parent) {}
 
-void MovementPage::show(const Movement& movement, const Knowledge& knowledge) {
+void MovementPage::show(const Movement& movement, std::shared_ptr<const Knowledge> knowledge) {
   movement_ = movement;
-  knowledge_ = &knowledge;
+  knowledge_ = std::move(knowledge);
   refresh();
 }
 

@@ -7,6 +7,7 @@
 #include <QWidget>
 #include <functional>
 #include <map>
+#include <memory>
 #include <vector>
 
 class QGridLayout;
@@ -53,7 +54,7 @@ public:
   explicit MovementPage(QWidget* parent = nullptr);
 
   // Emits nothing.
-  void show(const Movement& movement, const Knowledge& knowledge);
+  void show(const Movement& movement, std::shared_ptr<const Knowledge> knowledge);
   const Movement& movement() const { return movement_; }
 
   bool has(MovementField field) const { return marks_.contains(field); }
@@ -85,7 +86,7 @@ private:
   };
 
   Movement movement_;
-  const Knowledge* knowledge_ = nullptr;
+  std::shared_ptr<const Knowledge> knowledge_;
   std::map<MovementField, Mark> marks_;
 };
 

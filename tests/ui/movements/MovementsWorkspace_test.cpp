@@ -144,6 +144,21 @@ TEST_F(Workspace, EveryFactIsWrittenToTheDocument) {
   EXPECT_EQ(own().props, PropSet{Prop::roller});
 }
 
+TEST_F(Workspace, APoseThatIsJustThePositionsFollowsThePosition) {
+  addNew();
+  auto& start = named<QComboBox>(QStringLiteral("Starts in"));
+  const auto& positions = document.builtIn().transitions;
+  start.setCurrentIndex(start.findData(QStringLiteral("stand")));
+  EXPECT_EQ(own().poses.start, positions.find({"stand"})->pose);
+  EXPECT_EQ(own().poses.end, positions.find(own().end)->pose);
+  page(kPoses);
+  named<QToolButton>(QStringLiteral("Edit the start pose")).click();
+  named<QDoubleSpinBox>(QStringLiteral("Neck, bend")).setValue(11);
+  page(kFacts);
+  start.setCurrentIndex(start.findData(QStringLiteral("long-sit")));
+  EXPECT_EQ(own().poses.start.neck.bend, 11);
+}
+
 TEST_F(Workspace, RegionsAndCountersAreChosenFromWhatThereIs) {
   addNew();
   Q_EMIT named<OrderedList>(QStringLiteral("Regions")).edited({QStringLiteral("hips"), QStringLiteral("arms")});
