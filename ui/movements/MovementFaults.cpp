@@ -1,6 +1,8 @@
 #include "ui/movements/MovementFaults.h"
 
+#include "core/knowledge/Faults.h"
 #include "core/store/Store.h"
+#include "ui/movements/FaultWords.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -51,20 +53,38 @@ QString sentence(const Error& error, const QString& below) {
   }
 }
 
-} // namespace
+MovementField fieldOf(const Fault& fault) {
+  if (fault.option)
+    return MovementField::options;
+  if (fault.field == Field::startPose || fault.field == Field::endPose)
+    return MovementField::poses;
+  const auto found = std::find_if(std::begin(kFields), std::end(kFields),
+                                  [&](const FieldWords& field) { return word(fault.field) == field.key; });
+  return found == std::end(kFields) ? MovementField::name : static_cast<MovementField>(found - std::begin(kFields));
+}
 
-QString text(MovementField field) { return tr(kFields[static_cast<std::size_t>(field)].name); }
-
-std::vector<FieldFault> faultsOf(const Movement& movement, const OwnKnowledge& own, const Knowledge& builtIn) {
-  OwnKnowledge trial = own;
-  std::size_t at = 0;
-  while (at < trial.movements.size() && trial.movements[at].id != movement.id)
-    ++at;
-  if (at == trial.movements.size())
-    trial.movements.push_back(movement);
-  trial.movements[at] = movement;
-  const auto read = parseOwnKnowledge(ownKnowledgeText(trial), {}, builtIn);
+std::vector<FieldFault> judged(const Movement& movement, const Knowledge& all) {
   std::vector<FieldFault> faults;
+  for (const Fault& fault : faultsIn(movement, all)) {
+    FieldFault told;
+    told.field = fieldOf(fault);
+    told.hint = fault.hint;
+    told.words = wordsFor(fault, all);
+    if (fault.option && *fault.option < movement.options.size()) {
+      told.option = *fault.option;
+      told.words = QStringLiteral("%1: %2").arg(QString::fromStdString(movement.options[told.option].name), told.words);
+    }
+    if (std::find(faults.begin(), faults.end(), told) == faults.end())
+      faults.push_back(told);
+  }
+  return faults;
+}
+
+// What the file refuses; only this movement is looked at.
+std::vector<FieldFault> refused(const Movement& movement, const OwnKnowledge& own, std::size_t at,
+                                const Knowledge& builtIn) {
+  std::vector<FieldFault> faults;
+  const auto read = parseOwnKnowledge(ownKnowledgeText(own), {}, builtIn);
   if (read)
     return faults;
   for (const Error& error : read.error()) {
@@ -82,12 +102,35 @@ std::vector<FieldFault> faultsOf(const Movement& movement, const OwnKnowledge& o
       fault.option = static_cast<std::size_t>(steps[3].toULongLong());
       if (fault.option < movement.options.size())
         below = QString::fromStdString(movement.options[fault.option].name);
-      if (steps.size() > 4)
-        below += (below.isEmpty() ? QString() : QStringLiteral(", ")) + steps[4];
     }
     fault.words = sentence(error, below);
     faults.push_back(fault);
   }
+  return faults;
+}
+
+} // namespace
+
+QString text(MovementField field) { return tr(kFields[static_cast<std::size_t>(field)].name); }
+
+std::vector<FieldFault> faultsOf(const Movement& movement, const OwnKnowledge& own, const Knowledge& builtIn) {
+  OwnKnowledge trial = own;
+  std::size_t at = 0;
+  while (at < trial.movements.size() && trial.movements[at].id != movement.id)
+    ++at;
+  if (at == trial.movements.size())
+    trial.movements.push_back(movement);
+  trial.movements[at] = movement;
+  std::vector<FieldFault> faults = judged(movement, layered(builtIn, trial));
+  for (const FieldFault& more : refused(movement, trial, at, builtIn)) {
+    const bool said = std::any_of(faults.begin(), faults.end(), [&](const FieldFault& fault) {
+      return !fault.hint && fault.field == more.field && fault.option == more.option;
+    });
+    if (!said)
+      faults.push_back(more);
+  }
+  std::stable_sort(faults.begin(), faults.end(),
+                   [](const FieldFault& a, const FieldFault& b) { return !a.hint && b.hint; });
   return faults;
 }
 

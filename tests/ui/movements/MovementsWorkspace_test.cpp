@@ -223,6 +223,51 @@ TEST_F(Workspace, ALineOfTheListOfFaultsLeadsToItsField) {
   EXPECT_TRUE(named<QLineEdit>(QStringLiteral("Action cue")).hasFocus());
 }
 
+TEST_F(Workspace, WhatIsKeptMayStillBeWrongAndIsSaid) {
+  addNew();
+  EXPECT_TRUE(workspace.editor().faults().empty());
+  page(kFeatures);
+  for (QCheckBox* box : workspace.findChildren<QCheckBox*>())
+    if (box->isVisibleTo(&workspace) && box->text() == QStringLiteral("Breath held"))
+      box->click();
+  ASSERT_EQ(own().features, FeatureSet{Feature::breathHold});
+  EXPECT_FALSE(workspace.editor().hasUnkept(workspace.current()));
+  EXPECT_TRUE(says(QStringLiteral("no phase holds it")));
+  EXPECT_TRUE(says(QStringLiteral("Kept, but something is not right yet")));
+  EXPECT_TRUE(tab(kFeatures).startsWith(QStringLiteral("\u25b2")));
+}
+
+TEST_F(Workspace, AHintIsNoFault) {
+  addNew();
+  retype(named<QLineEdit>(QStringLiteral("Name")),
+         QString::fromStdString(document.knowledge()->catalogue.find({"hundred"})->name));
+  EXPECT_TRUE(says(QStringLiteral("Worth a look")));
+  EXPECT_FALSE(named<QLineEdit>(QStringLiteral("Name")).property("faulty").toBool());
+  EXPECT_FALSE(tab(kFacts).startsWith(QStringLiteral("\u25b2")));
+  EXPECT_FALSE(says(QStringLiteral("not right yet")));
+}
+
+TEST_F(Workspace, AFaultOfAnOptionLeadsToIt) {
+  workspace.showMovement({"single-leg-stretch"});
+  button(QStringLiteral("Copy to my own")).click();
+  page(kOptions);
+  auto& options = named<QListWidget>(QStringLiteral("Options"));
+  ASSERT_GE(options.count(), 2);
+  options.setCurrentRow(1);
+  auto& how = named<NoteField>(QStringLiteral("How it is done"));
+  how.setFocus();
+  how.selectAll();
+  QTest::keyClick(&how, Qt::Key_Backspace);
+  options.setCurrentRow(0);
+  page(kFacts);
+  auto& faults = named<QListWidget>(QStringLiteral("What is to be put right"));
+  ASSERT_GE(faults.count(), 1);
+  Q_EMIT faults.itemClicked(faults.item(0));
+  EXPECT_EQ(workspace.findChild<QTabWidget*>()->currentIndex(), kOptions);
+  EXPECT_EQ(options.currentRow(), 1);
+  EXPECT_TRUE(options.item(1)->text().startsWith(QStringLiteral("\u25b2")));
+}
+
 TEST_F(Workspace, WhatIsNotKeptYetIsStillThereAfterLookingElsewhere) {
   addNew();
   const MovementId id = workspace.current();
