@@ -1,6 +1,7 @@
 #include "ui/movements/PoseCanvas.h"
 
 #include "core/figure/Passage.h"
+#include "core/figure/Resting.h"
 #include "ui/controls/RowText.h"
 #include "ui/text/FigureText.h"
 #include "ui/theme/Theme.h"
@@ -19,6 +20,7 @@ constexpr double kSpot = 6;       // pixels, radius of a handle
 constexpr double kMargin = 26;    // pixels
 constexpr double kAround = 0.1;   // statures, kept free around the body
 constexpr double kMostRoom = 0.4; // statures, that may be left over beside it
+constexpr double kHeld = 0.03;    // statures, from there on a handle is said to be held
 constexpr double kSmall = 0.006;  // statures, about a centimetre
 
 bool isFar(Handle handle) { return word(handle).ends_with(".far"); }
@@ -166,7 +168,12 @@ void PoseCanvas::mouseMoveEvent(QMouseEvent* event) {
   const Drag drag = dragged(drag_->shape, handle_, pointer);
   const Pose pose = writtenAfter(drag_->pose, drag_->shape.articulation.pose, drag.pose, together_);
   settle(pose, false);
-  updateHint(drag.atLimit, handle_ == Handle::seat && drag.miss > 0.02 && drag.atLimit.empty());
+  const Point2 now = seenPlaceOf(shape_, handle_);
+  const bool behind = std::hypot(now.x - pointer.x, now.y - pointer.y) > drag.miss + kHeld;
+  if (handle_ == Handle::seat)
+    updateHint(drag.atLimit, drag.miss > kHeld && drag.atLimit.empty() ? heldByFloor() : QString());
+  else
+    updateHint(drag.atLimit, behind ? heldByFloor() : QString());
   Q_EMIT previewed(shown_);
 }
 
@@ -275,11 +282,39 @@ void PoseCanvas::moveSeat(Point2 by) {
     settle(after, true);
     Q_EMIT edited(after, QStringLiteral("seat"));
   }
-  updateHint(drag.atLimit, stayed);
+  updateHint(drag.atLimit, stayed ? heldByFloor() : QString());
 }
 
-void PoseCanvas::updateHint(EnumSet<Joint> atLimit, bool stayedDown) {
-  atLimit_ = atLimit;
+// What rests of the limb that is dragged is put back on the floor, wherever the handle is drawn to.
+QString PoseCanvas::heldByFloor() const {
+  if (handle_ == Handle::seat)
+    return tr("The trunk rests on the floor, or nothing does: take away or add what rests to move the seat.");
+  const std::string_view name = word(handle_);
+  const bool leg = name.starts_with("knee") || name.starts_with("foot") || name.starts_with("toes");
+  const Limb limb = isFar(handle_) ? Limb::far : Limb::near;
+  QStringList names;
+  const auto add = [&](Contact near) {
+    const Contact contact = contactOf(near, limb);
+    if (shown_.on.contains(contact))
+      names << text(contact);
+  };
+  if (leg)
+    for (const Contact contact :
+         {Contact::kneeNear, Contact::shinNear, Contact::footNear, Contact::toesNear, Contact::heelNear})
+      add(contact);
+  else if (name.starts_with("hand") || name.starts_with("elbow"))
+    for (const Contact contact : {Contact::handNear, Contact::forearmNear})
+      add(contact);
+  else if (handle_ == Handle::head && shown_.on.contains(Contact::head))
+    names << text(Contact::head);
+  return names.isEmpty() ? QString()
+                         : tr("It rests on the floor by what is ticked there: %1. Take that away to lift it.")
+                               .arg(names.join(QStringLiteral(", ")));
+}
+
+void PoseCanvas::updateHint(EnumSet<Joint> atLimit, const QString& held) {
+  stopped_ = !atLimit.empty();
+  held_ = !held.isEmpty() && !stopped_;
   QStringList parts;
   const auto joints = jointsOf(handle_);
   static const char* const kKeys[] = {QT_TR_NOOP("up and down keys: %1, %2"), QT_TR_NOOP("left and right keys: %1, %2"),
@@ -295,8 +330,8 @@ void PoseCanvas::updateHint(EnumSet<Joint> atLimit, bool stayedDown) {
       stops << tr("%1 goes no further than %2").arg(text(joint), degreesText(angleOf(shown_, joint)));
     });
     hint_ = tr("At its limit: %1.").arg(stops.join(QStringLiteral("; ")));
-  } else if (stayedDown) {
-    hint_ = tr("The trunk rests on the floor, or nothing does: take away or add what rests to move the seat.");
+  } else if (held_) {
+    hint_ = held;
   }
   setAccessibleDescription(hint_);
   QAccessibleEvent told(this, QAccessible::DescriptionChanged);
@@ -334,11 +369,11 @@ void PoseCanvas::paintHandles(QPainter& painter) const {
         paintOne(static_cast<Handle>(i));
   if (keys || drag_)
     paintOne(handle_);
-  if (atLimit_.empty())
+  if (!stopped_ && !held_)
     return;
-  // A bar across the way, with words: the joint goes no further.
+  // Words beside it: it goes no further.
   const QPointF at = spotOf(handle_);
-  const QString words = tr("at its limit");
+  const QString words = stopped_ ? tr("at its limit") : tr("rests on the floor");
   const QFontMetrics metrics(font());
   QRectF note(at.x() + 14, at.y() - metrics.height() - 12, metrics.horizontalAdvance(words) + 14, metrics.height() + 6);
   if (note.right() > width() - 4)

@@ -60,7 +60,9 @@ private:
 
   void settle(const Pose& pose, bool refit);
   void fit();
-  void updateHint(EnumSet<Joint> atLimit, bool stayedDown = false);
+  // `held`: why the handle does not come along, if it does not.
+  void updateHint(EnumSet<Joint> atLimit, const QString& held = {});
+  QString heldByFloor() const;
   QString toolTipFor(Handle handle) const;
   std::optional<Handle> handleAt(QPointF point, bool far) const;
   void turn(std::size_t which, double degrees);
@@ -79,7 +81,7 @@ private:
   Handle handle_ = Handle::kneeNear;
   std::optional<Handle> hovered_;
   std::optional<Held> drag_;
-  EnumSet<Joint> atLimit_;
+  bool stopped_ = false, held_ = false;
   bool together_ = true;
   QString hint_;
 };

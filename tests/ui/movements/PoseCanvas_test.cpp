@@ -127,6 +127,19 @@ TEST_F(Canvas, ASeatThatLiesOnTheFloorSaysWhyItStays) {
   EXPECT_TRUE(canvas.hint().contains(QStringLiteral("rests on the floor"))) << canvas.hint().toStdString();
 }
 
+TEST_F(Canvas, AFootThatRestsSaysWhatHoldsItDown) {
+  drag(Handle::footNear, {0, -70}, false);
+  EXPECT_TRUE(canvas.hint().contains(QStringLiteral("near foot"))) << canvas.hint().toStdString();
+  EXPECT_TRUE(canvas.hint().contains(QStringLiteral("Take that away"))) << canvas.hint().toStdString();
+  QTest::keyClick(&canvas, Qt::Key_Escape);
+  Pose lifted = standing();
+  lifted.on.erase(Contact::footNear);
+  canvas.setTogether(false);
+  canvas.showPose(lifted, {});
+  drag(Handle::footNear, {10, -70}, false);
+  EXPECT_FALSE(canvas.hint().contains(QStringLiteral("Take that away"))) << canvas.hint().toStdString();
+}
+
 TEST_F(Canvas, ArrowKeysTurnByOneDegreeAndWithShiftByFive) {
   canvas.setHandle(Handle::kneeNear);
   QTest::keyClick(&canvas, Qt::Key_Up);
