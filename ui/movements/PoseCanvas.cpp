@@ -1,8 +1,8 @@
 #include "ui/movements/PoseCanvas.h"
 
 #include "core/figure/Passage.h"
-#include "core/figure/Resting.h"
 #include "ui/controls/RowText.h"
+#include "ui/movements/PoseHint.h"
 #include "ui/text/FigureText.h"
 #include "ui/theme/Theme.h"
 
@@ -22,8 +22,6 @@ constexpr double kAround = 0.1;   // statures, kept free around the body
 constexpr double kMostRoom = 0.4; // statures, that may be left over beside it
 constexpr double kHeld = 0.03;    // statures, from there on a handle is said to be held
 constexpr double kSmall = 0.006;  // statures, about a centimetre
-
-bool isFar(Handle handle) { return word(handle).ends_with(".far"); }
 
 Handle neighbour(Handle handle, int by) { return static_cast<Handle>(static_cast<int>(handle) + by); }
 
@@ -171,9 +169,9 @@ void PoseCanvas::mouseMoveEvent(QMouseEvent* event) {
   const Point2 now = seenPlaceOf(shape_, handle_);
   const bool behind = std::hypot(now.x - pointer.x, now.y - pointer.y) > drag.miss + kHeld;
   if (handle_ == Handle::seat)
-    updateHint(drag.atLimit, drag.miss > kHeld && drag.atLimit.empty() ? heldByFloor() : QString());
+    updateHint(drag.atLimit, drag.miss > kHeld && drag.atLimit.empty() ? heldHint(handle_, shown_) : QString());
   else
-    updateHint(drag.atLimit, behind ? heldByFloor() : QString());
+    updateHint(drag.atLimit, behind ? heldHint(handle_, shown_) : QString());
   Q_EMIT previewed(shown_);
 }
 
@@ -282,57 +280,13 @@ void PoseCanvas::moveSeat(Point2 by) {
     settle(after, true);
     Q_EMIT edited(after, QStringLiteral("seat"));
   }
-  updateHint(drag.atLimit, stayed ? heldByFloor() : QString());
-}
-
-// What rests of the limb that is dragged is put back on the floor, wherever the handle is drawn to.
-QString PoseCanvas::heldByFloor() const {
-  if (handle_ == Handle::seat)
-    return tr("The trunk rests on the floor, or nothing does: take away or add what rests to move the seat.");
-  const std::string_view name = word(handle_);
-  const bool leg = name.starts_with("knee") || name.starts_with("foot") || name.starts_with("toes");
-  const Limb limb = isFar(handle_) ? Limb::far : Limb::near;
-  QStringList names;
-  const auto add = [&](Contact near) {
-    const Contact contact = contactOf(near, limb);
-    if (shown_.on.contains(contact))
-      names << text(contact);
-  };
-  if (leg)
-    for (const Contact contact :
-         {Contact::kneeNear, Contact::shinNear, Contact::footNear, Contact::toesNear, Contact::heelNear})
-      add(contact);
-  else if (name.starts_with("hand") || name.starts_with("elbow"))
-    for (const Contact contact : {Contact::handNear, Contact::forearmNear})
-      add(contact);
-  else if (handle_ == Handle::head && shown_.on.contains(Contact::head))
-    names << text(Contact::head);
-  return names.isEmpty() ? QString()
-                         : tr("It rests on the floor by what is ticked there: %1. Take that away to lift it.")
-                               .arg(names.join(QStringLiteral(", ")));
+  updateHint(drag.atLimit, stayed ? heldHint(handle_, shown_) : QString());
 }
 
 void PoseCanvas::updateHint(EnumSet<Joint> atLimit, const QString& held) {
   stopped_ = !atLimit.empty();
   held_ = !held.isEmpty() && !stopped_;
-  QStringList parts;
-  const auto joints = jointsOf(handle_);
-  static const char* const kKeys[] = {QT_TR_NOOP("up and down keys: %1, %2"), QT_TR_NOOP("left and right keys: %1, %2"),
-                                      QT_TR_NOOP("page keys: %1, %2")};
-  for (std::size_t i = 0; i < joints.size() && i < std::size(kKeys); ++i)
-    parts << tr(kKeys[i]).arg(text(joints[i]), degreesText(angleOf(shown_, joints[i])));
-  if (joints.empty())
-    parts << tr("arrow keys move it over what rests on the floor");
-  hint_ = QStringLiteral("%1: %2").arg(withCapital(text(handle_)), parts.join(QStringLiteral("; ")));
-  if (!atLimit.empty()) {
-    QStringList stops;
-    atLimit.forEach([&](Joint joint) {
-      stops << tr("%1 goes no further than %2").arg(text(joint), degreesText(angleOf(shown_, joint)));
-    });
-    hint_ = tr("At its limit: %1.").arg(stops.join(QStringLiteral("; ")));
-  } else if (held_) {
-    hint_ = held;
-  }
+  hint_ = stopped_ ? limitHint(atLimit, shown_) : held_ ? held : handleHint(handle_, shown_);
   setAccessibleDescription(hint_);
   QAccessibleEvent told(this, QAccessible::DescriptionChanged);
   QAccessible::updateAccessibility(&told);

@@ -62,7 +62,6 @@ private:
   void fit();
   // `held`: why the handle does not come along, if it does not.
   void updateHint(EnumSet<Joint> atLimit, const QString& held = {});
-  QString heldByFloor() const;
   QString toolTipFor(Handle handle) const;
   std::optional<Handle> handleAt(QPointF point, bool far) const;
   void turn(std::size_t which, double degrees);
