@@ -6,6 +6,7 @@ class QLineEdit;
 
 namespace matwright {
 
+class FigureView;
 class NoteField;
 class TempoEditor;
 
@@ -15,6 +16,8 @@ class CuesPage : public MovementPage {
 
 public:
   explicit CuesPage(QWidget* parent = nullptr);
+
+  void setReducedMotion(bool reduced);
 
 protected:
   void refresh() override;
@@ -26,6 +29,9 @@ private:
   QLabel* actionWords_;
   TempoEditor* tempo_;
   QLabel* length_;
+  FigureView* figure_;
+  KeyPoses shownPoses_;
+  Tempo shownTempo_;
 };
 
 } // namespace matwright

@@ -84,17 +84,14 @@ void put(QSpinBox* box, int value) {
 FactsPage::FactsPage(QWidget* parent)
     : MovementPage(parent), name_(lineField(tr("Name"), kLongestName)), repertoire_(choiceOf<Repertoire>()),
       about_(new NoteField(tr("About"), kLongestNote, 3)), start_(makePosition(tr("Starts in"))),
-      end_(makePosition(tr("Ends in"))), sides_(choiceOf<Sides>()), amount_(new QSpinBox),
-      unit_(choiceOf<DoseUnit>()), doseWords_(softLabel({})), effort_(new QSpinBox), effortWords_(softLabel({})),
+      end_(makePosition(tr("Ends in"))), sides_(choiceOf<Sides>()), amount_(new QSpinBox), unit_(choiceOf<DoseUnit>()),
+      doseWords_(softLabel({})), effort_(new QSpinBox), effortWords_(softLabel({})),
       regions_(new OrderedList(tr("Regions"), tr("Add a region"))),
       spine_(new OrderedList(tr("Spine"), tr("Add what the spine does"))),
       prerequisites_(new OrderedList(tr("Teach before"), tr("Find a movement to teach before"))),
       counters_(new OrderedList(tr("Counter-movements"), tr("Find a movement that undoes it"))) {
-  auto* grid = new QGridLayout(this);
+  auto* grid = fieldGrid(this);
   grid->setContentsMargins(16, 12, 16, 16);
-  grid->setColumnStretch(1, 1);
-  grid->setHorizontalSpacing(14);
-  grid->setVerticalSpacing(9);
   name_->setMaximumWidth(460);
   about_->setMaximumWidth(620);
   regions_->setStock(stockOf<Region>());
@@ -131,7 +128,7 @@ FactsPage::PositionField FactsPage::makePosition(const QString& name) {
   made.choice->setMaximumWidth(380);
   made.choice->setMinimumWidth(240);
   keepWheelForFocus(made.choice);
-  made.figure->setFixedSize(118, 70);
+  made.figure->setFixedSize(110, 64);
   line->addWidget(made.choice, 1, Qt::AlignTop);
   line->addWidget(made.figure);
   line->addStretch(1);
@@ -208,14 +205,12 @@ void FactsPage::connectFields() {
     change([&](Movement& movement) { movement.sides = static_cast<Sides>(index); }, tr("Change the sides"));
   });
   connect(start_.choice, &QComboBox::currentIndexChanged, this, [this] {
-    change(
-        [&](Movement& movement) { movement.start = {start_.choice->currentData().toString().toStdString()}; },
-        tr("Change where it starts"));
+    change([&](Movement& movement) { moveTo(movement.start, movement.poses.start, start_); },
+           tr("Change where it starts"));
     showPosition(start_, movement().start);
   });
   connect(end_.choice, &QComboBox::currentIndexChanged, this, [this] {
-    change([&](Movement& movement) { movement.end = {end_.choice->currentData().toString().toStdString()}; },
-           tr("Change where it ends"));
+    change([&](Movement& movement) { moveTo(movement.end, movement.poses.end, end_); }, tr("Change where it ends"));
     showPosition(end_, movement().end);
   });
   connect(amount_, &QSpinBox::valueChanged, this, [this](int amount) {
@@ -240,6 +235,14 @@ void FactsPage::connectFields() {
   connect(counters_, &OrderedList::edited, this, [this](const QStringList& keys) {
     change([&](Movement& movement) { movement.counters = idsOf(keys); }, tr("Change the counter-movements"));
   });
+}
+
+void FactsPage::moveTo(PositionId& place, Pose& pose, const PositionField& field) const {
+  const Position* before = knowledge().transitions.find(place);
+  place = {field.choice->currentData().toString().toStdString()};
+  const Position* after = knowledge().transitions.find(place);
+  if (before && after && pose == before->pose)
+    pose = after->pose;
 }
 
 void FactsPage::focusName() {
@@ -272,7 +275,9 @@ void FactsPage::refresh() {
   choose(unit_, static_cast<int>(now.dose.unit));
   put(amount_, now.dose.amount);
   put(effort_, now.effort.value());
-  doseWords_->setText(QStringLiteral("= ") + doseText(now.dose, now.sides, {}));
+  doseWords_->setText(
+      tr("%1, %2 of work")
+          .arg(doseText(now.dose, now.sides, {}), clock(workOf(now.dose, now.tempo, now.sides, {}).whole)));
   effortWords_->setText(tr("of %1: %2").arg(Effort::kHighest).arg(text(now.effort)));
   showPosition(start_, now.start);
   showPosition(end_, now.end);

@@ -38,6 +38,8 @@ private:
   QWidget* makeProps();
   void showPosition(const PositionField& field, const PositionId& id);
   void connectFields();
+  // Puts the place where the field says; a pose that was just the position's becomes the new one's.
+  void moveTo(PositionId& place, Pose& pose, const PositionField& field) const;
 
   QLineEdit* name_;
   QComboBox* repertoire_;

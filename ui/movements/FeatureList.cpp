@@ -19,16 +19,17 @@ struct Group {
   Feature first; // up to the first of the next group
 };
 
-constexpr Group kGroups[] = {{QT_TRANSLATE_NOOP("matwright::FeatureList", "Spine"), Feature::flexLoad},
-                             {QT_TRANSLATE_NOOP("matwright::FeatureList", "Neck"), Feature::neckLift},
-                             {QT_TRANSLATE_NOOP("matwright::FeatureList", "How the body lies"), Feature::supine},
-                             {QT_TRANSLATE_NOOP("matwright::FeatureList", "Wrists and kneeling"), Feature::wristLoad},
-                             {QT_TRANSLATE_NOOP("matwright::FeatureList", "Hips"), Feature::hipFlex90},
-                             {QT_TRANSLATE_NOOP("matwright::FeatureList", "Knees, feet and nerves"), Feature::kneeDeep},
-                             {QT_TRANSLATE_NOOP("matwright::FeatureList", "Levers and pressure"), Feature::legsLong},
-                             {QT_TRANSLATE_NOOP("matwright::FeatureList", "Shoulders"), Feature::armOver},
-                             {QT_TRANSLATE_NOOP("matwright::FeatureList", "Breath and effort"), Feature::breathHold},
-                             {QT_TRANSLATE_NOOP("matwright::FeatureList", "Rising, balance and impact"), Feature::rise}};
+constexpr Group kGroups[] = {
+    {QT_TRANSLATE_NOOP("matwright::FeatureList", "Spine"), Feature::flexLoad},
+    {QT_TRANSLATE_NOOP("matwright::FeatureList", "Neck"), Feature::neckLift},
+    {QT_TRANSLATE_NOOP("matwright::FeatureList", "How the body lies"), Feature::supine},
+    {QT_TRANSLATE_NOOP("matwright::FeatureList", "Wrists and kneeling"), Feature::wristLoad},
+    {QT_TRANSLATE_NOOP("matwright::FeatureList", "Hips"), Feature::hipFlex90},
+    {QT_TRANSLATE_NOOP("matwright::FeatureList", "Knees, feet and nerves"), Feature::kneeDeep},
+    {QT_TRANSLATE_NOOP("matwright::FeatureList", "Levers and pressure"), Feature::legsLong},
+    {QT_TRANSLATE_NOOP("matwright::FeatureList", "Shoulders"), Feature::armOver},
+    {QT_TRANSLATE_NOOP("matwright::FeatureList", "Breath and effort"), Feature::breathHold},
+    {QT_TRANSLATE_NOOP("matwright::FeatureList", "Rising, balance and impact"), Feature::rise}};
 
 FeatureSet allFeatures() {
   FeatureSet all;
@@ -77,6 +78,7 @@ FeatureList::FeatureList(QWidget* parent)
     const int at = grid->rowCount();
     grid->addWidget(row.box, at, 0, Qt::AlignTop);
     grid->addWidget(row.definition, at, 1, Qt::AlignTop);
+    row.definition->setContentsMargins(0, 2, 0, 2);
     rows_[feature] = row;
   }
   column->addLayout(grid);
@@ -118,9 +120,8 @@ void FeatureList::filter() {
   for (auto& [feature, row] : rows_) {
     const QString all = text(feature) + QLatin1Char(' ') + definition(feature);
     const bool shown = offered_.contains(feature) && (!onlyTicked_->isChecked() || row.box->isChecked()) &&
-                       std::all_of(words.begin(), words.end(), [&](const QString& word) {
-                         return all.contains(word, Qt::CaseInsensitive);
-                       });
+                       std::all_of(words.begin(), words.end(),
+                                   [&](const QString& word) { return all.contains(word, Qt::CaseInsensitive); });
     row.box->setVisible(shown);
     row.definition->setVisible(shown);
     headings[row.heading] = headings[row.heading] || shown;

@@ -11,7 +11,8 @@ class QLineEdit;
 
 namespace matwright {
 
-// All features as boxes to tick, each with its definition beside it. Some may be locked: they hold already, and say why.
+// All features as boxes to tick, each with its definition beside it. Some may be locked: they hold already, and say
+// why.
 class FeatureList : public QWidget {
   Q_OBJECT
 

@@ -6,14 +6,17 @@
 #include <QScrollArea>
 #include <QStyle>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <iterator>
+#include <utility>
 
 namespace matwright {
 
 MovementPage::MovementPage(QWidget* parent) : QWidget(parent) {}
 
-void MovementPage::show(const Movement& movement, const Knowledge& knowledge) {
+void MovementPage::show(const Movement& movement, std::shared_ptr<const Knowledge> knowledge) {
   movement_ = movement;
-  knowledge_ = &knowledge;
+  knowledge_ = std::move(knowledge);
   refresh();
 }
 
@@ -30,6 +33,7 @@ void MovementPage::addField(QGridLayout& grid, MovementField field, const QStrin
                             QLabel* hint) {
   const int row = grid.rowCount();
   QLabel* label = besideLabel(name, widget);
+  label->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
   QLabel* note = faultLabel();
   auto* column = new QVBoxLayout;
   column->setSpacing(2);
@@ -48,12 +52,11 @@ void MovementPage::mark(MovementField field, QWidget* widget, QLabel* note, QLab
 
 void MovementPage::showFaults(const std::vector<FieldFault>& faults) {
   for (auto& [field, mark] : marks_) {
-    QStringList words;
-    for (const FieldFault& fault : faults)
-      if (fault.field == field)
-        words << fault.words;
-    showFault(mark.note, words);
-    const bool faulty = !words.isEmpty();
+    std::vector<FieldFault> here;
+    std::copy_if(faults.begin(), faults.end(), std::back_inserter(here),
+                 [&](const FieldFault& fault) { return fault.field == field; });
+    matwright::showFaults(mark.note, here);
+    const bool faulty = std::any_of(here.begin(), here.end(), [](const FieldFault& fault) { return !fault.hint; });
     if (mark.widget->property("faulty").toBool() == faulty)
       continue;
     mark.widget->setProperty("faulty", faulty);
@@ -80,16 +83,38 @@ void MovementPage::goTo(const FieldFault& fault) {
 
 QLabel* faultLabel() {
   QLabel* label = plainLabel({});
-  label->setProperty("fault", true);
   label->hide();
   return label;
 }
 
-void showFault(QLabel* label, const QStringList& faults) {
+QString lineOf(const FieldFault& fault, const QString& words) {
+  return fault.hint ? MovementPage::tr("\u25cb Worth a look: %1").arg(words) : QStringLiteral("\u25b2 ") + words;
+}
+
+void showFaults(QLabel* label, const std::vector<FieldFault>& faults) {
   QStringList lines;
-  for (const QString& fault : faults)
-    lines << QStringLiteral("\u25b2 ") + fault;
+  bool wrong = false;
+  for (const FieldFault& fault : faults) {
+    lines << lineOf(fault, fault.words);
+    wrong = wrong || !fault.hint;
+  }
   showText(label, lines.join(QLatin1Char('\n')));
+  if (label->property("fault").toBool() == wrong)
+    return;
+  label->setProperty("fault", wrong);
+  label->style()->unpolish(label);
+  label->style()->polish(label);
+}
+
+QGridLayout* fieldGrid(QWidget* page) {
+  constexpr int kFieldShare = 100, kRest = 1;
+  auto* grid = new QGridLayout(page);
+  grid->setHorizontalSpacing(14);
+  grid->setVerticalSpacing(9);
+  grid->setColumnStretch(1, kFieldShare);
+  grid->setColumnStretch(2, kRest);
+  grid->addItem(new QSpacerItem(0, 0, QSizePolicy::Expanding, QSizePolicy::Minimum), 0, 2);
+  return grid;
 }
 
 QScrollArea* scrolled(QWidget* page) {

@@ -7,6 +7,7 @@
 #include <QWidget>
 #include <functional>
 #include <map>
+#include <memory>
 #include <vector>
 
 class QGridLayout;
@@ -42,6 +43,7 @@ struct FieldFault {
   MovementField field{};
   std::size_t option = 0; // which option, where the field is `options`
   QString words;
+  bool hint = false; // unusual, and may have its reason
   friend bool operator==(const FieldFault&, const FieldFault&) = default;
 };
 
@@ -52,7 +54,7 @@ public:
   explicit MovementPage(QWidget* parent = nullptr);
 
   // Emits nothing.
-  void show(const Movement& movement, const Knowledge& knowledge);
+  void show(const Movement& movement, std::shared_ptr<const Knowledge> knowledge);
   const Movement& movement() const { return movement_; }
 
   bool has(MovementField field) const { return marks_.contains(field); }
@@ -84,13 +86,17 @@ private:
   };
 
   Movement movement_;
-  const Knowledge* knowledge_ = nullptr;
+  std::shared_ptr<const Knowledge> knowledge_;
   std::map<MovementField, Mark> marks_;
 };
 
 // What is wrong, in a label of its own: with a sign before it, and hidden while there is nothing.
 QLabel* faultLabel();
-void showFault(QLabel* label, const QStringList& faults);
+void showFaults(QLabel* label, const std::vector<FieldFault>& faults);
+QString lineOf(const FieldFault& fault, const QString& words); // with the sign of a fault or a hint before it
+
+// Two columns, names and fields, and room that is left over beside them.
+QGridLayout* fieldGrid(QWidget* page = nullptr);
 
 // A page that scrolls when it is higher than its place.
 QScrollArea* scrolled(QWidget* page);

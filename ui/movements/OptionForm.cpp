@@ -7,6 +7,7 @@
 #include "ui/controls/RowText.h"
 #include "ui/controls/TempoEditor.h"
 #include "ui/movements/FeatureList.h"
+#include "ui/movements/MovementPage.h"
 #include "ui/movements/OrderedList.h"
 #include "ui/movements/PoseEditor.h"
 #include "ui/text/MovementText.h"
@@ -21,7 +22,7 @@
 namespace matwright {
 namespace {
 
-constexpr int kPosesHeight = 560;
+constexpr int kPosesHeight = 640;
 
 QString keyOf(Feature feature) {
   return QString::fromLatin1(word(feature).data(), static_cast<qsizetype>(word(feature).size()));
@@ -40,16 +41,13 @@ OptionForm::OptionForm(QWidget* parent)
       removes_(new FeatureList), adds_(new OrderedList(tr("Adds"), tr("Find a feature that it adds"))),
       hasEffort_(new QCheckBox(tr("Another effort"))), hasDose_(new QCheckBox(tr("Another dose"))),
       hasTempo_(new QCheckBox(tr("Another tempo"))), hasProps_(new QCheckBox(tr("Other props"))),
-      hasPoses_(new QCheckBox(tr("Other poses"))), effort_(new QSpinBox), amount_(new QSpinBox),
-      unit_(new QComboBox), dose_(new QWidget), props_(new QWidget), tempo_(new TempoEditor),
-      poses_(new PoseEditor) {
+      hasPoses_(new QCheckBox(tr("Other poses"))), effort_(new QSpinBox), amount_(new QSpinBox), unit_(new QComboBox),
+      dose_(new QWidget), props_(new QWidget), tempo_(new TempoEditor),
+      poses_(new PoseEditor(PoseEditor::Arrangement::narrow)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(16, 4, 16, 16);
   column->setSpacing(10);
-  auto* grid = new QGridLayout;
-  grid->setColumnStretch(1, 1);
-  grid->setHorizontalSpacing(14);
-  grid->setVerticalSpacing(8);
+  auto* grid = fieldGrid();
   column->addLayout(grid);
   for (std::size_t i = 0; i < kWordCount<OptionKind>; ++i)
     kind_->addItem(withCapital(text(static_cast<OptionKind>(i))));
@@ -73,10 +71,7 @@ OptionForm::OptionForm(QWidget* parent)
   column->addWidget(headingLabel(tr("Adds")));
   column->addWidget(adds_);
   column->addWidget(headingLabel(tr("What else is different")));
-  auto* others = new QGridLayout;
-  others->setColumnStretch(1, 1);
-  others->setHorizontalSpacing(14);
-  others->setVerticalSpacing(8);
+  auto* others = fieldGrid();
   column->addLayout(others);
 
   effort_->setRange(0, Effort::kHighest);
@@ -85,8 +80,8 @@ OptionForm::OptionForm(QWidget* parent)
   amount_->setRange(1, Dose::kMost);
   amount_->setAccessibleName(tr("Amount of the option"));
   unit_->setAccessibleName(tr("Unit of the option"));
-  for (QWidget* field : {static_cast<QWidget*>(kind_), static_cast<QWidget*>(effort_),
-                         static_cast<QWidget*>(amount_), static_cast<QWidget*>(unit_)})
+  for (QWidget* field : {static_cast<QWidget*>(kind_), static_cast<QWidget*>(effort_), static_cast<QWidget*>(amount_),
+                         static_cast<QWidget*>(unit_)})
     keepWheelForFocus(field);
   auto* line = new QHBoxLayout(dose_);
   line->setContentsMargins(0, 0, 0, 0);
@@ -104,8 +99,8 @@ OptionForm::OptionForm(QWidget* parent)
   addOverride(*others, hasDose_, dose_);
   addOverride(*others, hasTempo_, tempo_);
   addOverride(*others, hasProps_, props_);
-  others->addWidget(hasPoses_, others->rowCount(), 0, 1, 2);
-  others->addWidget(poses_, others->rowCount(), 0, 1, 2);
+  column->addWidget(hasPoses_);
+  column->addWidget(poses_);
   column->addStretch(1);
   connectWords();
   connectOverrides();
@@ -212,11 +207,12 @@ void OptionForm::connectOverrides() {
           },
           tr("Change the props of an option"));
     });
-  connect(poses_, &PoseEditor::edited, this, [this](const KeyPoses& poses, const QString& what, const QString& gesture) {
-    change([&](Option& option) { option.poses = poses; }, what,
-           gesture.isEmpty() ? QString() : QStringLiteral("poses/") + gesture);
-    refresh();
-  });
+  connect(poses_, &PoseEditor::edited, this,
+          [this](const KeyPoses& poses, const QString& what, const QString& gesture) {
+            change([&](Option& option) { option.poses = poses; }, what,
+                   gesture.isEmpty() ? QString() : QStringLiteral("poses/") + gesture);
+            refresh();
+          });
   connect(poses_, &PoseEditor::left, this, &OptionForm::left);
 }
 

@@ -21,7 +21,8 @@ class OrderedList;
 class PoseEditor;
 class TempoEditor;
 
-// One option of a movement: what it is called and how it is said, what it takes away and adds, and what else it changes.
+// One option of a movement: what it is called and how it is said, what it takes away and adds, and what else it
+// changes.
 class OptionForm : public QWidget {
   Q_OBJECT
 

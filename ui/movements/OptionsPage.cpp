@@ -26,6 +26,7 @@ OptionsPage::OptionsPage(QWidget* parent)
   auto* side = new QVBoxLayout;
   list_->setAccessibleName(tr("Options"));
   list_->setWordWrap(true);
+  list_->setStyleSheet(QStringLiteral("QListWidget::item { padding: 6px; }"));
   list_->setFixedWidth(210);
   list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   side->addWidget(list_, 1);
@@ -122,9 +123,9 @@ void OptionsPage::showNames() {
     list_->addItem(QString());
   for (std::size_t i = 0; i < movement().options.size(); ++i) {
     const Option& option = movement().options[i];
-    const bool faulty =
-        std::any_of(faults_.begin(), faults_.end(),
-                    [&](const FieldFault& fault) { return fault.field == MovementField::options && fault.option == i; });
+    const bool faulty = std::any_of(faults_.begin(), faults_.end(), [&](const FieldFault& fault) {
+      return !fault.hint && fault.field == MovementField::options && fault.option == i;
+    });
     list_->item(static_cast<int>(i))
         ->setText(QStringLiteral("%1%2 \u00b7 %3")
                       .arg(faulty ? QStringLiteral("\u25b2 ") : QString(), QString::fromStdString(option.name),
@@ -146,11 +147,11 @@ void OptionsPage::showCurrent() {
   remove_->setEnabled(at.has_value());
   up_->setEnabled(at && *at > 0);
   stack_->setCurrentIndex(at ? 1 : 0);
-  QStringList words;
+  std::vector<FieldFault> here;
   for (const FieldFault& fault : faults_)
     if (at && fault.field == MovementField::options && fault.option == *at)
-      words << fault.words;
-  showFault(fault_, words);
+      here.push_back(fault);
+  matwright::showFaults(fault_, here);
   if (at)
     form_->show(movement(), movement().options[*at], knowledge());
 }

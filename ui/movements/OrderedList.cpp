@@ -49,7 +49,9 @@ OrderedList::OrderedList(const QString& name, const QString& add, QWidget* paren
     QTimer::singleShot(0, this, [this, chosen] { addTyped(chosen); });
   });
   connect(find_, &QLineEdit::returnPressed, this, [this] {
-    if (!find_->completer()->popup()->isVisible())
+    const QAbstractItemView* popup = find_->completer()->popup();
+    const bool chosen = popup->isVisible() && popup->currentIndex().isValid(); // then the completer says so itself
+    if (!chosen && !find_->text().isEmpty())
       addTyped(find_->completer()->currentCompletion());
   });
 }

@@ -28,7 +28,7 @@ public:
   OrderedList(const QString& name, const QString& add, QWidget* parent = nullptr);
 
   void setStock(const std::vector<NamedKey>& stock);
-  void setFirstIsMain(bool main); // the first one is said to be the main one
+  void setFirstIsMain(bool main);     // the first one is said to be the main one
   void show(const QStringList& keys); // emits nothing; a key that is not in the stock is shown as it is
   const QStringList& keys() const { return keys_; }
 

@@ -2,6 +2,7 @@
 
 #include "core/figure/Passage.h"
 #include "ui/controls/RowText.h"
+#include "ui/movements/PoseHint.h"
 #include "ui/text/FigureText.h"
 #include "ui/theme/Theme.h"
 
@@ -14,13 +15,13 @@
 namespace matwright {
 namespace {
 
-constexpr double kReach = 15;   // pixels, from the pointer to a handle
-constexpr double kSpot = 6;     // pixels, radius of a handle
-constexpr double kMargin = 26;  // pixels
-constexpr double kAround = 0.1; // statures, kept free around the body
-constexpr double kSmall = 0.009;
-
-bool isFar(Handle handle) { return word(handle).ends_with(".far"); }
+constexpr double kReach = 15;     // pixels, from the pointer to a handle
+constexpr double kSpot = 6;       // pixels, radius of a handle
+constexpr double kMargin = 26;    // pixels
+constexpr double kAround = 0.1;   // statures, kept free around the body
+constexpr double kMostRoom = 0.4; // statures, that may be left over beside it
+constexpr double kHeld = 0.03;    // statures, from there on a handle is said to be held
+constexpr double kSmall = 0.006;  // statures, about a centimetre
 
 Handle neighbour(Handle handle, int by) { return static_cast<Handle>(static_cast<int>(handle) + by); }
 
@@ -73,16 +74,29 @@ void PoseCanvas::settle(const Pose& pose, bool refit) {
   shown_ = pose;
   // What rests stays in its place, so that the body does not slip about under the pointer.
   shape_ = alignedTo(drag_ ? drag_->shape : shape_, *settledOnce(pose));
-  if (refit) {
-    frame_ = pictureOf(shape_).extent;
-    if (ghost_)
-      frame_.unite(pictureOf(alignedTo(shape_, *settledOnce(*ghost_))).extent);
-    frame_.takeIn(frame_.lowest, kAround / 2);
-    frame_.takeIn(frame_.highest, kAround);
-    if (shown_.view != View::top)
-      frame_.lowest.y = std::max(frame_.lowest.y, -kAround / 4);
-  }
+  if (refit)
+    fit();
   update();
+}
+
+// The picture keeps its place and scale while the body fits well enough.
+void PoseCanvas::fit() {
+  Extent needed = pictureOf(shape_).extent;
+  if (ghost_)
+    needed.unite(pictureOf(alignedTo(shape_, *settledOnce(*ghost_))).extent);
+  const bool seenAsBefore = fittedView_ == shown_.view && fittedFlip_ == shown_.flip;
+  const bool within = frame_.lowest.x <= needed.lowest.x && frame_.lowest.y <= needed.lowest.y &&
+                      frame_.highest.x >= needed.highest.x && frame_.highest.y >= needed.highest.y;
+  const double room = std::max(frame_.width() - needed.width(), frame_.height() - needed.height());
+  if (seenAsBefore && within && room < kMostRoom)
+    return;
+  fittedView_ = shown_.view;
+  fittedFlip_ = shown_.flip;
+  frame_ = needed;
+  frame_.takeIn(needed.lowest, kAround / 2);
+  frame_.takeIn(needed.highest, kAround);
+  if (shown_.view != View::top)
+    frame_.lowest.y = std::max(frame_.lowest.y, -kAround / 4);
 }
 
 QRectF PoseCanvas::box() const { return QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin); }
@@ -117,6 +131,14 @@ std::optional<Handle> PoseCanvas::handleAt(QPointF point, bool far) const {
   return found;
 }
 
+QString PoseCanvas::toolTipFor(Handle handle) const {
+  const QString name = withCapital(text(handle));
+  if (isFar(handle) || !isFar(neighbour(handle, 1)))
+    return name;
+  const QPointF apart = spotOf(handle) - spotOf(neighbour(handle, 1));
+  return std::hypot(apart.x(), apart.y()) < kReach ? tr("%1; with Alt the far one").arg(name) : name;
+}
+
 void PoseCanvas::mousePressEvent(QMouseEvent* event) {
   if (event->button() != Qt::LeftButton)
     return;
@@ -133,7 +155,7 @@ void PoseCanvas::mouseMoveEvent(QMouseEvent* event) {
     if (over != hovered_) {
       hovered_ = over;
       setCursor(over ? Qt::OpenHandCursor : Qt::ArrowCursor);
-      setToolTip(over ? withCapital(text(*over)) : QString());
+      setToolTip(over ? toolTipFor(*over) : QString());
       update();
     }
     return;
@@ -144,7 +166,12 @@ void PoseCanvas::mouseMoveEvent(QMouseEvent* event) {
   const Drag drag = dragged(drag_->shape, handle_, pointer);
   const Pose pose = writtenAfter(drag_->pose, drag_->shape.articulation.pose, drag.pose, together_);
   settle(pose, false);
-  updateHint(drag.atLimit, handle_ == Handle::seat && drag.miss > 0.02 && drag.atLimit.empty());
+  const Point2 now = seenPlaceOf(shape_, handle_);
+  const bool behind = std::hypot(now.x - pointer.x, now.y - pointer.y) > drag.miss + kHeld;
+  if (handle_ == Handle::seat)
+    updateHint(drag.atLimit, drag.miss > kHeld && drag.atLimit.empty() ? heldHint(handle_, shown_) : QString());
+  else
+    updateHint(drag.atLimit, behind ? heldHint(handle_, shown_) : QString());
   Q_EMIT previewed(shown_);
 }
 
@@ -253,29 +280,13 @@ void PoseCanvas::moveSeat(Point2 by) {
     settle(after, true);
     Q_EMIT edited(after, QStringLiteral("seat"));
   }
-  updateHint(drag.atLimit, stayed);
+  updateHint(drag.atLimit, stayed ? heldHint(handle_, shown_) : QString());
 }
 
-void PoseCanvas::updateHint(EnumSet<Joint> atLimit, bool stayedDown) {
-  atLimit_ = atLimit;
-  QStringList parts;
-  const auto joints = jointsOf(handle_);
-  static const char* const kKeys[] = {QT_TR_NOOP("up and down keys: %1, %2"), QT_TR_NOOP("left and right keys: %1, %2"),
-                                      QT_TR_NOOP("page keys: %1, %2")};
-  for (std::size_t i = 0; i < joints.size() && i < std::size(kKeys); ++i)
-    parts << tr(kKeys[i]).arg(text(joints[i]), degreesText(angleOf(shown_, joints[i])));
-  if (joints.empty())
-    parts << tr("arrow keys move it over what rests on the floor");
-  hint_ = QStringLiteral("%1: %2").arg(withCapital(text(handle_)), parts.join(QStringLiteral("; ")));
-  if (!atLimit.empty()) {
-    QStringList stops;
-    atLimit.forEach([&](Joint joint) {
-      stops << tr("%1 goes no further than %2").arg(text(joint), degreesText(angleOf(shown_, joint)));
-    });
-    hint_ = tr("At its limit: %1.").arg(stops.join(QStringLiteral("; ")));
-  } else if (stayedDown) {
-    hint_ = tr("The trunk rests on the floor, or nothing does: take away or add what rests to move the seat.");
-  }
+void PoseCanvas::updateHint(EnumSet<Joint> atLimit, const QString& held) {
+  stopped_ = !atLimit.empty();
+  held_ = !held.isEmpty() && !stopped_;
+  hint_ = stopped_ ? limitHint(atLimit, shown_) : held_ ? held : handleHint(handle_, shown_);
   setAccessibleDescription(hint_);
   QAccessibleEvent told(this, QAccessible::DescriptionChanged);
   QAccessible::updateAccessibility(&told);
@@ -312,11 +323,11 @@ void PoseCanvas::paintHandles(QPainter& painter) const {
         paintOne(static_cast<Handle>(i));
   if (keys || drag_)
     paintOne(handle_);
-  if (atLimit_.empty())
+  if (!stopped_ && !held_)
     return;
-  // A bar across the way, with words: the joint goes no further.
+  // Words beside it: it goes no further.
   const QPointF at = spotOf(handle_);
-  const QString words = tr("at its limit");
+  const QString words = stopped_ ? tr("at its limit") : tr("rests on the floor");
   const QFontMetrics metrics(font());
   QRectF note(at.x() + 14, at.y() - metrics.height() - 12, metrics.horizontalAdvance(words) + 14, metrics.height() + 6);
   if (note.right() > width() - 4)

@@ -59,7 +59,10 @@ private:
   };
 
   void settle(const Pose& pose, bool refit);
-  void updateHint(EnumSet<Joint> atLimit, bool stayedDown = false);
+  void fit();
+  // `held`: why the handle does not come along, if it does not.
+  void updateHint(EnumSet<Joint> atLimit, const QString& held = {});
+  QString toolTipFor(Handle handle) const;
   std::optional<Handle> handleAt(QPointF point, bool far) const;
   void turn(std::size_t which, double degrees);
   void moveSeat(Point2 by);
@@ -72,10 +75,12 @@ private:
   std::optional<Pose> ghost_;
   Settled shape_;
   Extent frame_;
+  View fittedView_ = View::side;
+  bool fittedFlip_ = false;
   Handle handle_ = Handle::kneeNear;
   std::optional<Handle> hovered_;
   std::optional<Held> drag_;
-  EnumSet<Joint> atLimit_;
+  bool stopped_ = false, held_ = false;
   bool together_ = true;
   QString hint_;
 };

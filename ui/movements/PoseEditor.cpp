@@ -39,14 +39,18 @@ QIcon thumbnail(const Pose& pose, const QWidget& on) {
 
 } // namespace
 
-PoseEditor::PoseEditor(QWidget* parent)
+PoseEditor::PoseEditor(Arrangement arrangement, QWidget* parent)
     : QWidget(parent), canvas_(new PoseCanvas), form_(new PoseForm), hint_(plainLabel({})), ends_{},
       moving_(new FigureView), play_(new QPushButton(tr("Play"))), position_(new QComboBox), copy_(new QPushButton),
       together_(new QCheckBox(tr("Both sides together"))) {
-  auto* row = new QHBoxLayout(this);
-  row->setContentsMargins(0, 0, 0, 0);
+  const bool above = arrangement == Arrangement::narrow;
+  auto* whole = new QBoxLayout(above ? QBoxLayout::TopToBottom : QBoxLayout::LeftToRight, this);
+  whole->setContentsMargins(0, 0, 0, 0);
+  whole->setSpacing(12);
+  whole->addWidget(makeSide(above));
+  auto* row = new QHBoxLayout;
   row->setSpacing(12);
-  row->addWidget(makeSide());
+  whole->addLayout(row, 1);
   auto* middle = new QVBoxLayout;
   middle->setSpacing(6);
   middle->addWidget(makeTools());
@@ -74,9 +78,9 @@ PoseEditor::PoseEditor(QWidget* parent)
   refresh();
 }
 
-QWidget* PoseEditor::makeSide() {
+QWidget* PoseEditor::makeSide(bool above) {
   auto* side = new QWidget;
-  auto* column = new QVBoxLayout(side);
+  auto* column = new QBoxLayout(above ? QBoxLayout::LeftToRight : QBoxLayout::TopToBottom, side);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(8);
   const QString names[] = {tr("Start"), tr("End")};
@@ -93,8 +97,10 @@ QWidget* PoseEditor::makeSide() {
     ends_[i] = button;
   }
   moving_->setFixedSize(kThumbnail.width() + 22, kThumbnail.height() + 30);
-  column->addSpacing(6);
-  column->addWidget(softLabel(tr("One repetition")));
+  if (!above) {
+    column->addSpacing(6);
+    column->addWidget(softLabel(tr("One repetition")));
+  }
   column->addWidget(moving_);
   play_->setCheckable(true);
   connect(play_, &QPushButton::toggled, this, [this](bool on) {
@@ -108,7 +114,7 @@ QWidget* PoseEditor::makeSide() {
   for (std::size_t i = 0; i < words.size(); ++i)
     words[i] = text(static_cast<Breath>(i));
   moving_->setBreathWords(words);
-  column->addWidget(play_);
+  column->addWidget(play_, 0, above ? Qt::AlignVCenter : Qt::Alignment());
   column->addStretch(1);
   return side;
 }

@@ -23,7 +23,9 @@ class PoseEditor : public QWidget {
   Q_OBJECT
 
 public:
-  explicit PoseEditor(QWidget* parent = nullptr);
+  // Narrow: the small figures stand above the large one instead of beside it.
+  enum class Arrangement { wide, narrow };
+  explicit PoseEditor(Arrangement arrangement, QWidget* parent = nullptr);
 
   void setPositions(const std::vector<Position>& positions); // whose poses can be taken over
   // Emits nothing. `name` is what assistive technology reads of the moving figure.
@@ -39,7 +41,7 @@ Q_SIGNALS:
   void left(); // the next change is another gesture
 
 private:
-  QWidget* makeSide();
+  QWidget* makeSide(bool above);
   QWidget* makeTools();
   void take(const Pose& pose, const QString& what, const QString& gesture);
   void refresh();

@@ -7,9 +7,9 @@
 
 namespace matwright {
 
-QString text(Prop prop);      // "soft ball"
-QString text(DoseUnit unit);  // "repetitions"
-QString text(Effort effort);  // "moderate"
+QString text(Prop prop);         // "soft ball"
+QString text(DoseUnit unit);     // "repetitions"
+QString text(Effort effort);     // "moderate"
 QString listText(PropSet props); // "ring, band"; empty for none
 
 } // namespace matwright

@@ -1,6 +1,5 @@
 #include "core/figure/Joint.h"
 #include "core/figure/PosedBody.h"
-#include "core/store/Store.h"
 
 #include <gmock/gmock.h>
 #include <set>
@@ -72,28 +71,6 @@ TEST(Joint, ExchangedSidesExchangeWhatRests) {
   const Pose other = sidesExchanged(lopsided());
   EXPECT_EQ(other.on, (EnumSet<Contact>{Contact::head, Contact::handFar, Contact::shinNear, Contact::toesFar}));
   EXPECT_EQ(sidesExchanged(other), lopsided());
-}
-
-void expectWithinRanges(const Pose& pose, const std::string& whose) {
-  forEachJoint([&](Joint joint) {
-    EXPECT_TRUE(rangeOf(joint).contains(angleOf(pose, joint)))
-        << whose << ": " << word(joint) << " is " << angleOf(pose, joint);
-  });
-}
-
-TEST(Joint, EveryPoseOfTheKnowledgeLiesWithinTheRanges) {
-  const auto knowledge = readKnowledge(MATWRIGHT_SOURCE_DIR "/resources");
-  ASSERT_TRUE(knowledge);
-  for (const Position& position : knowledge->transitions.positions())
-    expectWithinRanges(position.pose, position.id.value);
-  for (const Movement& movement : knowledge->catalogue.movements()) {
-    expectWithinRanges(movement.poses.start, movement.id.value);
-    expectWithinRanges(movement.poses.end, movement.id.value);
-    for (const Option& option : movement.options) {
-      expectWithinRanges(posesOf(movement, &option).start, movement.id.value);
-      expectWithinRanges(posesOf(movement, &option).end, movement.id.value);
-    }
-  }
 }
 
 } // namespace

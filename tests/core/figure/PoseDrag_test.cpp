@@ -1,5 +1,4 @@
 #include "core/figure/PoseDrag.h"
-#include "core/store/Store.h"
 
 #include <gmock/gmock.h>
 #include <random>
@@ -205,23 +204,6 @@ TEST(PoseDrag, TheSeatOfALyingBodyStaysDown) {
   const Drag drag = dragged(shape, Handle::seat, {seat.x, seat.y + 0.2});
   EXPECT_EQ(drag.pose, shape.articulation.pose);
   EXPECT_NEAR(drag.miss, 0.2, 1e-9);
-}
-
-// What is shown while a handle is dragged comes from a body that has settled already: it must not slip away by itself.
-TEST(PoseDrag, ASettledBodySettlesToTheSamePictureAgain) {
-  const auto knowledge = readKnowledge(MATWRIGHT_SOURCE_DIR "/resources");
-  ASSERT_TRUE(knowledge);
-  for (const Movement& movement : knowledge->catalogue.movements()) {
-    const Settled once = settled(movement.poses.end);
-    const Settled twice = settled(once.articulation.pose);
-    double widest = 0;
-    forEachHandle([&](Handle handle) {
-      const Point2 origin = seenPlaceOf(once, Handle::seat), again = seenPlaceOf(twice, Handle::seat);
-      const Point2 a = seenPlaceOf(once, handle), b = seenPlaceOf(twice, handle);
-      widest = std::max(widest, apart({a.x - origin.x, a.y - origin.y}, {b.x - again.x, b.y - again.y}));
-    });
-    EXPECT_LT(widest, 0.02) << movement.id.value;
-  }
 }
 
 } // namespace

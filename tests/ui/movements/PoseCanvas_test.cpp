@@ -2,6 +2,7 @@
 #include "tests/support/PanelFixture.h"
 #include "ui/movements/PoseCanvas.h"
 
+#include <QLineF>
 #include <QSignalSpy>
 #include <QTest>
 #include <gmock/gmock.h>
@@ -46,6 +47,14 @@ TEST_F(Canvas, ADragIsOneEditWithTheHandleUnderThePointer) {
   EXPECT_GT(edits[0].legs[0].hip, 15);
   EXPECT_EQ(edits[0], canvas.pose());
   EXPECT_NE(canvas.spotOf(Handle::kneeNear), before);
+}
+
+TEST_F(Canvas, ThePictureStaysInItsPlaceWhenAHandleIsLetGo) {
+  drag(Handle::handNear, {30, -60}, false);
+  const QPointF head = canvas.spotOf(Handle::head), hand = canvas.spotOf(Handle::handNear);
+  QTest::mouseRelease(&canvas, Qt::LeftButton, {}, hand.toPoint());
+  EXPECT_LT(QLineF(canvas.spotOf(Handle::head), head).length(), 1.5);
+  EXPECT_LT(QLineF(canvas.spotOf(Handle::handNear), hand).length(), 1.5);
 }
 
 TEST_F(Canvas, AClickChangesNothing) {
@@ -116,6 +125,19 @@ TEST_F(Canvas, ASeatThatLiesOnTheFloorSaysWhyItStays) {
   EXPECT_TRUE(edits.empty());
   drag(Handle::seat, {0, -60}, false);
   EXPECT_TRUE(canvas.hint().contains(QStringLiteral("rests on the floor"))) << canvas.hint().toStdString();
+}
+
+TEST_F(Canvas, AFootThatRestsSaysWhatHoldsItDown) {
+  drag(Handle::footNear, {0, -70}, false);
+  EXPECT_TRUE(canvas.hint().contains(QStringLiteral("near foot"))) << canvas.hint().toStdString();
+  EXPECT_TRUE(canvas.hint().contains(QStringLiteral("Take that away"))) << canvas.hint().toStdString();
+  QTest::keyClick(&canvas, Qt::Key_Escape);
+  Pose lifted = standing();
+  lifted.on.erase(Contact::footNear);
+  canvas.setTogether(false);
+  canvas.showPose(lifted, {});
+  drag(Handle::footNear, {10, -70}, false);
+  EXPECT_FALSE(canvas.hint().contains(QStringLiteral("Take that away"))) << canvas.hint().toStdString();
 }
 
 TEST_F(Canvas, ArrowKeysTurnByOneDegreeAndWithShiftByFive) {

@@ -48,7 +48,7 @@ struct Poses : ::testing::Test {
   KeyPoses poses;
   Tempo tempo;
   QString last, key;
-  PoseEditor editor;
+  PoseEditor editor{PoseEditor::Arrangement::wide};
 };
 
 TEST_F(Poses, TheEndIsEditedFirstAndTheStartOnceChosen) {
