@@ -34,6 +34,7 @@ enum class FaultKind {
   needsFeature,  // `features` ask for one of `also`
   tooShortFor,   // a feature that counts only when the work lasts longer
   sameStrain,    // a counter-movement bends the spine as the movement does, as hard or harder
+  harderCounter, // a counter-movement is harder than the movement
   propUnnamed,   // a cue speaks of a prop that is not needed
   doesNotFit,    // not for this kind of qualifier, scope or measure
   notAsked,      // no rule asks for the condition
@@ -45,7 +46,7 @@ template <> struct Words<FaultKind> {
       wordList("empty", "too-long", "too-few-words", "too-many-words", "out-of-range", "unknown", "itself", "twice",
                "removes-absent", "adds-present", "of-the-position", "against-kind", "does-not-rest", "joint-too-far",
                "not-shown", "shown-only", "needs-hold", "hold-unnamed", "needs-feature", "too-short-for", "same-strain",
-               "prop-unnamed", "does-not-fit", "not-asked", "without-source", "no-day");
+               "harder-counter", "prop-unnamed", "does-not-fit", "not-asked", "without-source", "no-day");
 };
 
 // The part of a thing that a fault is about, by its key in files.

@@ -120,6 +120,12 @@ void checkCounters(FaultList& faults, const Movement& movement, const Knowledge&
     const Movement* counter = knowledge.catalogue.find(movement.counters[i]);
     if (!counter || counter->effort < movement.effort)
       continue;
+    if (counter->effort > movement.effort) {
+      Fault& harder = FaultList::compare(faults.hint(FaultKind::harderCounter, Field::counters),
+                                         counter->effort.value(), movement.effort.value());
+      harder.place = i;
+      harder.what = counter->id.value;
+    }
     const FeatureSet same = strainsOf(*counter, knowledge) & strains;
     if (same.empty())
       continue;
@@ -168,10 +174,19 @@ void checkWords(FaultList& faults, const Variant& variant, const Knowledge& know
     faults.addFeatures(FaultKind::shownOnly, Field::features, FeatureSet{Feature::stretchEnd}.without(all), true);
 }
 
+// What a drawing does not tell where something carries the body that is not drawn.
+FeatureSet untoldWith(PropSet props) {
+  if (!props.intersects({Prop::chair, Prop::roller}))
+    return {};
+  return {Feature::wristLoad, Feature::oneLeg, Feature::kneeDeep, Feature::inverted};
+}
+
 void checkShapes(FaultList& faults, const Variant& variant, const KeyPoses& poses, const Knowledge& knowledge) {
   const Shape shapes[] = {Shape(poses.start), Shape(poses.end)};
-  faults.addFeatures(FaultKind::notShown, Field::features, unshown(variant.own, shapes));
-  faults.addFeatures(FaultKind::notShown, Field::features, hardlyShown(variant.own, shapes), true);
+  const FeatureSet untold = untoldWith(propsOf(variant.movement, variant.option));
+  const FeatureSet absent = unshown(variant.own, shapes);
+  faults.addFeatures(FaultKind::notShown, Field::features, absent.without(untold));
+  faults.addFeatures(FaultKind::notShown, Field::features, (absent & untold) | hardlyShown(variant.own, shapes), true);
   FeatureSet plain = shownBy(shapes).without(variant.all);
   // Legs that a position spreads are its own matter.
   for (const PositionId& id : {variant.movement.start, variant.movement.end})
@@ -179,8 +194,9 @@ void checkShapes(FaultList& faults, const Variant& variant, const KeyPoses& pose
       const Shape place[] = {Shape(position->pose)};
       plain = plain.without(shownBy(place) & FeatureSet{Feature::hipWide});
     }
-  faults.addFeatures(FaultKind::shownOnly, Field::features, plain);
-  faults.addFeatures(FaultKind::shownOnly, Field::features, faintlyShownBy(shapes).without(variant.all | plain), true);
+  faults.addFeatures(FaultKind::shownOnly, Field::features, plain.without(untold));
+  const FeatureSet faint = faintlyShownBy(shapes).without(variant.all | plain);
+  faults.addFeatures(FaultKind::shownOnly, Field::features, (plain & untold) | faint, true);
 }
 
 void checkPoses(FaultList& faults, const Variant& variant, const KeyPoses& poses, const Knowledge& knowledge) {

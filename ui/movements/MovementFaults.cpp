@@ -2,7 +2,7 @@
 
 #include "core/knowledge/Faults.h"
 #include "core/store/Store.h"
-#include "ui/movements/FaultWords.h"
+#include "ui/text/FaultText.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -69,7 +69,7 @@ std::vector<FieldFault> judged(const Movement& movement, const Knowledge& all) {
     FieldFault told;
     told.field = fieldOf(fault);
     told.hint = fault.hint;
-    told.words = wordsFor(fault, all);
+    told.words = text(fault, all);
     if (fault.option && *fault.option < movement.options.size()) {
       told.option = *fault.option;
       told.words = QStringLiteral("%1: %2").arg(QString::fromStdString(movement.options[told.option].name), told.words);

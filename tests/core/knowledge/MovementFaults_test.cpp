@@ -169,11 +169,13 @@ TEST(MovementFaults, HintAtWhatIsUnusual) {
   movement.options[0].how = "Rest your head on a firm pillow.";
   movement.options[0].adds.insert(Feature::kneel);
   movement.options[3].removes.insert(Feature::legsLong);
+  movement.counters = {{"swan-dive"}};
   std::vector<std::string> hints;
   for (const Fault& fault : faultsIn(movement, test::realKnowledge()))
     if (fault.hint)
       hints.push_back(lineOf(fault, &movement));
   EXPECT_THAT(hints, Contains("head-down prop-unnamed how: pillow"));
+  EXPECT_THAT(hints, Contains("harder-counter counters/0: swan-dive"));
   EXPECT_THAT(hints, Contains("head-down against-kind adds: kneel"));
   EXPECT_THAT(hints, Contains("low-legs against-kind removes: legs-long"));
   movement.options[0].props = PropSet{Prop::cushion};
@@ -241,6 +243,18 @@ TEST(MovementFaults, SeeInADrawingWhatIsRare) {
   EXPECT_TRUE(shows(behind(-10, 20), Feature::hipExtEr));
   EXPECT_FALSE(shows(behind(-9, 20), Feature::hipExtEr));
   EXPECT_FALSE(shows(behind(-10, 19), Feature::hipExtEr));
+}
+
+// Chairs and rollers are not drawn, so that a drawing does not tell what they carry.
+TEST(MovementFaults, LeaveToTheWriterWhatAChairCarries) {
+  Movement movement = shipped("hundred");
+  movement.features.insert(Feature::wristLoad);
+  EXPECT_THAT(linesOf(withoutHints(faultsIn(movement, test::realKnowledge()))),
+              Contains("not-shown features: wrist-load"));
+  movement.props.insert(Prop::chair);
+  EXPECT_THAT(linesOf(withoutHints(faultsIn(movement, test::realKnowledge()))),
+              Not(Contains("not-shown features: wrist-load")));
+  EXPECT_THAT(linesOf(faultsIn(movement, test::realKnowledge())), Contains("not-shown features: wrist-load"));
 }
 
 TEST(MovementFaults, TakeRollingFromBackToSeatForRolling) {
