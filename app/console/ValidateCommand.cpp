@@ -49,9 +49,14 @@ bool tell(const std::string& file, const std::vector<Value>& values, const Knowl
   return fine;
 }
 
+std::optional<DocumentKind> kindOf(const std::string& file) {
+  const auto kind = readFile(file).and_then([&](const std::string& read) { return documentKind(read, file); });
+  return kind ? std::optional(*kind) : std::nullopt;
+}
+
 // What is wrong with movements and rules beyond the form of their file. The file has no error.
 bool isSound(const std::string& file, const Knowledge& knowledge) {
-  const auto kind = readFile(file).and_then([&](const std::string& read) { return documentKind(read, file); });
+  const auto kind = kindOf(file);
   if (kind == DocumentKind::catalogue) {
     const auto movements = readMovements(file, knowledge);
     if (movements)
@@ -82,7 +87,15 @@ int validateCommand(const Arguments& arguments) {
     return kBadInput;
   int code = kFine;
   for (const std::string& file : arguments.free) {
-    const std::vector<Error> errors = validateFile(file, &*knowledge);
+    // A class or a person is known by what their studio knows; other files stand for themselves.
+    const auto kind = kindOf(file);
+    const bool ofStudio = kind == DocumentKind::classPlan || kind == DocumentKind::person;
+    const auto all = ofStudio ? withStudio(*knowledge, file) : knowledge;
+    if (!all) {
+      code = kBadInput;
+      continue;
+    }
+    const std::vector<Error> errors = validateFile(file, &*all);
     complain(errors);
     if (errors.empty() && isSound(file, *knowledge))
       std::cout << file << ": no fault found\n";
