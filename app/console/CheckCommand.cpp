@@ -6,7 +6,7 @@
 namespace matwright {
 
 int checkCommand(const Arguments& arguments) {
-  const auto knowledge = loadKnowledge();
+  const auto knowledge = loadKnowledgeFor(arguments.free.front());
   if (!knowledge)
     return kBadInput;
   const auto people = arguments.values.find("--people");

@@ -13,7 +13,7 @@ namespace matwright {
 namespace {
 
 std::optional<Card> loadCard(const Arguments& arguments) {
-  const auto knowledge = loadKnowledge();
+  const auto knowledge = loadKnowledgeFor(arguments.free.front());
   if (!knowledge)
     return std::nullopt;
   const auto people = arguments.values.find("--people");

@@ -7,6 +7,16 @@
 
 namespace matwright {
 
+namespace {
+
+// Of a class in <studio>/classes or a person in <studio>/people; of a file elsewhere the folder it lies in.
+std::filesystem::path studioOf(const std::string& file) {
+  const std::filesystem::path folder = std::filesystem::absolute(file).parent_path();
+  return folder.filename() == "classes" || folder.filename() == "people" ? folder.parent_path() : folder;
+}
+
+} // namespace
+
 void complain(const Error& error) { std::cerr << "matwright-cli: " << text(error).toStdString() << '\n'; }
 
 void complain(const std::vector<Error>& errors) {
@@ -28,6 +38,24 @@ std::optional<Knowledge> loadKnowledge() {
   return std::move(*knowledge);
 }
 
+std::optional<Knowledge> withStudio(const Knowledge& builtIn, const std::string& file) {
+  const std::filesystem::path own = studioOf(file) / "knowledge.json";
+  std::error_code fault;
+  if (!std::filesystem::exists(own, fault))
+    return builtIn;
+  const auto read = readOwnKnowledge(own, builtIn);
+  if (!read) {
+    complain(read.error());
+    return std::nullopt;
+  }
+  return layered(builtIn, read->value);
+}
+
+std::optional<Knowledge> loadKnowledgeFor(const std::string& file) {
+  const auto builtIn = loadKnowledge();
+  return builtIn ? withStudio(*builtIn, file) : std::nullopt;
+}
+
 Date today() { return Date{std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now())}; }
 
 std::optional<LoadedClass> loadClass(const std::string& file, const std::vector<std::string>& people) {
@@ -39,9 +67,7 @@ std::optional<LoadedClass> loadClass(const std::string& file, const std::vector<
   LoadedClass loaded{std::move(read->value), {}, {}};
   loaded.day = loaded.plan.date.value_or(today());
   if (people.empty()) {
-    std::filesystem::path folder = std::filesystem::absolute(file).parent_path();
-    if (folder.filename() == "classes")
-      folder = folder.parent_path();
+    const std::filesystem::path folder = studioOf(file);
     std::error_code fault;
     if (std::filesystem::is_directory(folder / "people", fault)) {
       PeopleFolder found = readPeople(folder / "people");

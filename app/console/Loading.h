@@ -16,6 +16,11 @@ void complain(const Error& error);
 // The knowledge that comes with the program; complains and gives nothing when it cannot be read.
 std::optional<Knowledge> loadKnowledge();
 
+// The same with what the studio knows of its own that a class or a person belongs to, when it knows anything. Complains
+// and gives nothing when that cannot be read: without it a class would be checked by other rules than its teacher's.
+std::optional<Knowledge> loadKnowledgeFor(const std::string& file);
+std::optional<Knowledge> withStudio(const Knowledge& builtIn, const std::string& file);
+
 Date today();
 
 // A class with the people named on the command line, or else those of its studio.

@@ -1,5 +1,7 @@
 #include "core/figure/Freedom.h"
 
+#include "core/figure/Joint.h"
+
 #include <algorithm>
 
 namespace matwright {
@@ -7,9 +9,9 @@ namespace matwright {
 namespace {
 
 constexpr double kDegreesPerRadian = 1.0 / kRadiansPerDegree;
-constexpr double kLargestTurn = 0.35;               // radians at once
-constexpr double kLargestShift = 0.3;               // statures at once
-constexpr double kMostElbow = 155, kMostKnee = 165; // degrees
+const double kMostElbow = rangeOf(Joint::elbowNear).most, kMostKnee = rangeOf(Joint::kneeNear).most; // degrees
+constexpr double kLargestTurn = 0.35;                                                                // radians at once
+constexpr double kLargestShift = 0.3;                                                                // statures at once
 
 enum Freedom {
   height,

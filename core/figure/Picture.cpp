@@ -13,19 +13,9 @@ namespace {
 // Where the viewer stands.
 class Eye {
 public:
-  explicit Eye(const Pose& pose) : view_(pose.view), mirror_(pose.flip ? -1.0 : 1.0) {}
+  explicit Eye(const Pose& pose) : view_(pose.view), flip_(pose.flip) {}
 
-  Point2 seen(Vec3 p) const {
-    switch (view_) {
-    case View::side:
-      return {mirror_ * p.x, p.y};
-    case View::front:
-      return {mirror_ * -p.z, p.y};
-    case View::top:
-      return {mirror_ * p.x, -p.z};
-    }
-    return {};
-  }
+  Point2 seen(Vec3 p) const { return seenFrom(view_, flip_, p); }
   double depth(Vec3 p) const {
     switch (view_) {
     case View::side:
@@ -40,7 +30,7 @@ public:
 
 private:
   View view_;
-  double mirror_;
+  bool flip_;
 };
 
 void addBead(PicturePart& part, const Eye& eye, Vec3 at, double radius, const Frame& turn) {
@@ -125,6 +115,19 @@ double farness(Vec3 right, Limb limb, const Eye& eye) {
 }
 
 } // namespace
+
+Point2 seenFrom(View view, bool flip, Vec3 place) {
+  const double mirror = flip ? -1.0 : 1.0;
+  switch (view) {
+  case View::side:
+    return {mirror * place.x, place.y};
+  case View::front:
+    return {mirror * -place.z, place.y};
+  case View::top:
+    return {mirror * place.x, -place.z};
+  }
+  return {};
+}
 
 Picture pictureOf(const Settled& settled) {
   const PosedBody& body = settled.body;

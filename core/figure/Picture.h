@@ -68,4 +68,7 @@ struct Picture {
 
 Picture pictureOf(const Settled& settled);
 
+// Where a place of the world is in the picture.
+Point2 seenFrom(View view, bool flip, Vec3 place);
+
 } // namespace matwright

@@ -47,7 +47,8 @@ bool thresholdIsOpen(const Rule& rule) { return rule.threshold && rule.threshold
 Knowledge layered(const Knowledge& builtIn, const OwnKnowledge& own) {
   std::vector<Movement> movements = builtIn.catalogue.movements();
   append(movements, own.movements);
-  Knowledge all{Catalogue(std::move(movements)), builtIn.transitions, builtIn.rules, builtIn.redFlags};
+  Knowledge all = builtIn;
+  all.catalogue = Catalogue(std::move(movements));
   for (Rule& rule : all.rules.rules)
     if (const auto set = own.thresholds.find(rule.id); set != own.thresholds.end() && thresholdIsOpen(rule))
       rule.threshold->amount = set->second;

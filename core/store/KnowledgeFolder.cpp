@@ -98,6 +98,18 @@ Result<std::vector<fs::path>> jsonFilesIn(const fs::path& folder) {
   return files;
 }
 
+Result<std::vector<Movement>, std::vector<Error>> readMovements(const fs::path& file, const Knowledge& beside) {
+  Errors errors;
+  auto movements = readOne(file, kCatalogueFormat, readMovementDrafts, errors);
+  std::vector<PositionDraft> positions;
+  for (const Position& position : beside.transitions.positions())
+    positions.push_back({position, {}, {}});
+  checkMovements(movements.list, &positions, false, errors);
+  if (!errors.empty())
+    return failure(std::move(errors));
+  return valuesOf(movements.list, &MovementDraft::movement);
+}
+
 Result<Knowledge, std::vector<Error>> readKnowledge(const fs::path& folder) {
   Errors errors;
   auto positions = readOne(folder / "positions/positions.json", kPositionsFormat, readPositionDrafts, errors);

@@ -1,6 +1,7 @@
 #include "core/store/ScreeningJson.h"
 
-#include "core/plan/ClassPlan.h"
+#include "core/base/Text.h"
+#include "core/screening/ScopeForm.h"
 #include "core/store/KnowledgeParts.h"
 
 namespace matwright {
@@ -9,7 +10,6 @@ namespace {
 constexpr std::size_t kMostConditions = 1000, kMostSources = 5000, kMostRules = 10000;
 constexpr std::size_t kMostOfOne = 50; // qualifiers of a condition, tests and sources of a rule
 constexpr int kMostWeeks = 52 * 100;
-constexpr double kWholeClass = 100; // percent
 
 QualifierSpec readQualifierSpec(const Spot& spot) {
   ObjectReader object(spot);
@@ -88,38 +88,24 @@ QualifierTest readTest(const Spot& spot) {
   return test;
 }
 
-// What the rules of a scope may ask for, and by which key and in which units they measure.
-struct ScopeForm {
-  const char* amount = nullptr; // null: they measure nothing
-  bool mayBeAbsent = false;     // the amount
-  double least = 0;             // of the amount
-  EnumSet<MeasureUnit> units{};
-  bool asks = true;    // whether they look for features
-  bool onSteps = true; // whether they look for heights and effort too, which ways do not have
-};
-
-ScopeForm formOf(Scope scope) {
-  using enum MeasureUnit;
+// The key under which the rules of a scope give their amount; null when they measure nothing.
+const char* amountKeyOf(Scope scope) {
   switch (scope) {
   case Scope::step:
-    return {"over", true, 0, {seconds}};
-  case Scope::way:
-    return {.onSteps = false};
   case Scope::total:
-    return {"over", false, 0, {seconds, repetitions, steps, changes}};
   case Scope::stretch:
-    return {"over", false, 0, {seconds, repetitions, steps}};
+    return "over";
   case Scope::early:
   case Scope::late:
-    return {"within", false, 1, {seconds, percent}};
+    return "within";
   case Scope::order:
-    return {"between", false, 1, {seconds, steps}};
+    return "between";
+  case Scope::way:
   case Scope::missing:
-    return {};
   case Scope::wholeClass:
     break;
   }
-  return {.asks = false, .onSteps = false};
+  return nullptr;
 }
 
 // The scopes that have a key, for telling where it may stand.
@@ -148,8 +134,7 @@ Measure readMeasure(const std::optional<Spot>& spot, double least, EnumSet<Measu
   const auto unit = findWord<MeasureUnit>(unitSpot);
   if (unit && !units.contains(*unit))
     unitSpot->note(ErrorCode::unknownWord, wordsOf(units));
-  const Measure measure{readNumber(amount, least, unit == MeasureUnit::percent ? kWholeClass : Threshold::kMost),
-                        unit.value_or(MeasureUnit{})};
+  const Measure measure{readNumber(amount, least, mostOf(unit.value_or(MeasureUnit{}))), unit.value_or(MeasureUnit{})};
   object.refuseRest();
   return measure;
 }
@@ -157,21 +142,23 @@ Measure readMeasure(const std::optional<Spot>& spot, double least, EnumSet<Measu
 // The one amount of a rule, and where it comes from.
 std::optional<Threshold> readThreshold(ObjectReader& object, const std::optional<Scope>& scope) {
   const ScopeForm form = scope ? formOf(*scope) : ScopeForm{};
+  const char* const amountKey = scope ? amountKeyOf(*scope) : nullptr;
+  const bool mayBeAbsent = form.amount == ScopeForm::Amount::maybe;
   std::optional<Spot> amount;
   for (const char* key : {"over", "within", "between"}) {
     const auto spot = object.find(key);
     if (!scope)
       continue;
-    if (form.amount && std::string_view(form.amount) == key) {
+    if (amountKey && std::string_view(amountKey) == key) {
       amount = spot;
-      if (!spot && !form.mayBeAbsent)
+      if (!spot && !mayBeAbsent)
         object.note(ErrorCode::missingKey, key, std::string("key ") + key);
     } else if (spot) {
       object.note(ErrorCode::unknownKey, key, scopesWith(key));
     }
   }
   const auto origin = object.find("threshold");
-  const bool needed = form.amount && (amount || !form.mayBeAbsent);
+  const bool needed = amountKey && (amount || !mayBeAbsent);
   if (scope && needed && !origin)
     object.note(ErrorCode::missingKey, "threshold", "key threshold");
   if (scope && !needed && origin)
@@ -248,9 +235,8 @@ RuleDraft readRule(const Spot& spot) {
   const auto scope = findWord<Scope>(object.need("scope"));
   rule.scope = scope.value_or(Scope{});
   rule.threshold = readThreshold(object, scope);
-  std::optional<ScopeForm> form = scope ? std::optional(formOf(*scope)) : std::nullopt;
-  if (form && rule.threshold && rule.threshold->unit == MeasureUnit::changes)
-    form->onSteps = false;
+  const auto measured = rule.threshold ? std::optional(rule.threshold->unit) : std::nullopt;
+  const auto form = scope ? std::optional(formOf(*scope, measured)) : std::nullopt;
   rule.asks = readDemand(object, form);
   rule.after = readEarlier(object, scope);
   rule.level = readWord<Level>(object.need("level"));
@@ -376,7 +362,7 @@ Json ruleJson(const Rule& rule) {
   for (const QualifierTest& test : rule.when)
     object["when"].push_back(testJson(test));
   setDemand(object, rule.asks);
-  if (const char* key = formOf(rule.scope).amount; key && rule.threshold) {
+  if (const char* key = amountKeyOf(rule.scope); key && rule.threshold) {
     object[key] = measureJson(rule.threshold->amount, rule.threshold->unit);
     object["threshold"] = word(rule.threshold->origin);
   }

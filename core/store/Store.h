@@ -40,6 +40,11 @@ inline constexpr int kOwnKnowledgeVersion = 1;
 // every reference is checked. All errors found are given, not only the first.
 Result<Knowledge, std::vector<Error>> readKnowledge(const std::filesystem::path& folder);
 
+// The movements of one file of a catalogue, for those who write it. Positions are those of `beside`; movements that
+// they name may stand anywhere.
+Result<std::vector<Movement>, std::vector<Error>> readMovements(const std::filesystem::path& file,
+                                                                const Knowledge& beside);
+
 // What a studio knows of its own: `knowledge.json` of a studio, and what teachers give each other. Ids must begin with
 // kOwnPrefix, every reference must go to what stands there or comes with the program, and unknown keys are kept at the
 // root alone. Thresholds are not held against the rules. All errors found are given.

@@ -105,4 +105,69 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>matwright::CuesPage</name>
+    <message numerus="yes">
+        <source>%n words; 8 to 25, spoken while people get ready.</source>
+        <translation>
+            <numerusform>%n word; 8 to 25, spoken while people get ready.</numerusform>
+            <numerusform>%n words; 8 to 25, spoken while people get ready.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n words; at most 9, breath first where it matters: &quot;out: curl, in: wait&quot;.</source>
+        <translation>
+            <numerusform>%n word; at most 9, breath first where it matters: &quot;out: curl, in: wait&quot;.</numerusform>
+            <numerusform>%n words; at most 9, breath first where it matters: &quot;out: curl, in: wait&quot;.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>matwright::MovementsWorkspace</name>
+    <message numerus="yes">
+        <source>Removed, and no longer named by %n other movements of yours.</source>
+        <translation>
+            <numerusform>Removed, and no longer named by %n other movement of yours.</numerusform>
+            <numerusform>Removed, and no longer named by %n other movements of yours.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n movements imported.</source>
+        <translation>
+            <numerusform>%n movement imported.</numerusform>
+            <numerusform>%n movements imported.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n were here already.</source>
+        <translation>
+            <numerusform>%n was here already.</numerusform>
+            <numerusform>%n were here already.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The file also holds %n conditions, rules or sources, which are left alone here.</source>
+        <translation>
+            <numerusform>The file also holds %n condition, rule or source, which is left alone here.</numerusform>
+            <numerusform>The file also holds %n conditions, rules or sources, which are left alone here.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>MovementFiles</name>
+    <message numerus="yes">
+        <source>Import %n movements</source>
+        <translation>
+            <numerusform>Import %n movement</numerusform>
+            <numerusform>Import %n movements</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

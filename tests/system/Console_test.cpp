@@ -147,6 +147,79 @@ TEST_F(Console, AnUnknownMovementKeepsItsPlaceAndIsACaution) {
   EXPECT_TRUE(said);
 }
 
+// The hundred of a studio's own, copied out of the catalogue, in a class of that studio.
+struct OwnStudio : Console {
+  Json movement;
+  std::string classFile;
+
+  void SetUp() override {
+    Console::SetUp();
+    std::filesystem::create_directory(folder / "classes");
+    const Json catalogue = Json::parse(textOf(MATWRIGHT_SOURCE_DIR "/resources/catalogue/face-up.json"));
+    for (const Json& each : catalogue["movements"])
+      if (each["id"] == "hundred")
+        movement = each;
+    movement["id"] = "own-hundred";
+    movement["name"] = "Our hundred";
+    Json tree = Json::parse(textOf(thursday));
+    tree["people"] = Json::array();
+    tree["sections"][0]["steps"][0]["movement"] = "own-hundred";
+    tree["sections"][0]["steps"][0].erase("option");
+    classFile = put("classes/own.json", tree.dump());
+  }
+  std::string putKnowledge(const Json& movements) const {
+    return put("knowledge.json",
+               Json{{"format", "matwright-knowledge"}, {"version", 1}, {"movements", movements}}.dump());
+  }
+};
+
+TEST_F(OwnStudio, IsCheckedByWhatItKnowsOfItsOwn) {
+  const auto unknown = [&] {
+    const Json report = Json::parse(run({"check", classFile, "--json"}).out);
+    for (const Json& caution : report["cautions"])
+      if (caution["kind"] == "unknown-movement")
+        return true;
+    return false;
+  };
+  EXPECT_TRUE(unknown());
+  EXPECT_EQ(run({"validate", classFile}).code, 2);
+  putKnowledge(Json::array({movement}));
+  EXPECT_FALSE(unknown());
+  EXPECT_EQ(run({"validate", classFile}).code, 0);
+  EXPECT_NE(run({"export", classFile, "--csv"}).out.find("Our hundred"), std::string::npos);
+}
+
+TEST_F(OwnStudio, IsNotCheckedWithoutWhatCannotBeRead) {
+  movement["setUp"] = "Lie down.";
+  const std::string file = putKnowledge(Json::array({movement}));
+  const Answer answer = run({"check", classFile});
+  EXPECT_EQ(answer.code, 2);
+  EXPECT_NE(answer.err.find(file + ": /movements/0/setUp: expected"), std::string::npos) << answer.err;
+}
+
+TEST_F(OwnStudio, IsToldTheFaultsOfItsMovements) {
+  const std::string fine = putKnowledge(Json::array({movement}));
+  const Answer good = run({"validate", fine});
+  EXPECT_EQ(good.code, 0) << good.err;
+  EXPECT_NE(good.out.find("hint: own-hundred: head-cushion: how:"), std::string::npos) << good.out;
+  movement["features"].push_back("rot");
+  const Answer bad = run({"validate", putKnowledge(Json::array({movement}))});
+  EXPECT_EQ(bad.code, 2);
+  EXPECT_NE(bad.err.find("own-hundred: features: Neither pose shows it"), std::string::npos) << bad.err;
+}
+
+TEST_F(OwnStudio, AFileOfTheCatalogueIsToldItsFaultsToo) {
+  movement["id"] = "hundred";
+  movement["options"][0]["effort"] = 9;
+  const std::string file =
+      put("draft.json",
+          Json{{"format", "matwright-catalogue"}, {"version", 1}, {"movements", Json::array({movement})}}.dump());
+  const Answer answer = run({"validate", file});
+  EXPECT_EQ(answer.code, 2);
+  EXPECT_NE(answer.err.find("hundred: head-down: effort: An effort of 9"), std::string::npos) << answer.err;
+  EXPECT_EQ(answer.out.find("no fault found"), std::string::npos);
+}
+
 TEST_F(Console, WritesTheCardWithoutADisplay) {
   const std::string card = (folder / "card.pdf").string();
   for (const char* paper : {"a4", "letter"}) {

@@ -27,8 +27,10 @@ void KnowledgeDocument::load(OwnKnowledge own) {
 }
 
 void KnowledgeDocument::lock(std::vector<Error> errors) {
-  load({});
+  undoStack_.clear();
+  ++gesture_;
   lockedBy_ = std::move(errors);
+  show(std::make_shared<const OwnKnowledge>());
 }
 
 KnowledgeDocument::Done KnowledgeDocument::change(OwnKnowledge after, const QString& what, const QString& mergeKey) {

@@ -1,7 +1,6 @@
 #include "ui/figure/FigurePaint.h"
 
 #include "core/figure/Passage.h"
-#include "ui/figure/FigureShape.h"
 #include "ui/theme/Theme.h"
 
 #include <QPainter>
@@ -122,6 +121,10 @@ FigurePlacing placed(const QRectF& box, const Extent& frame, bool onFloor, doubl
   return placing;
 }
 
+double floorLine(const QRectF& box, const FigureStyle& style) {
+  return std::clamp(std::min(box.width(), box.height()) / 80, style.thinnest * 0.6, style.thinnest * 2.4);
+}
+
 void paintMat(QPainter& painter, const Extent& mat, const FigurePlacing& placing, double line, const QColor& colour) {
   QColor fill = colour;
   fill.setAlphaF(fill.alphaF() * 0.22F);
@@ -169,10 +172,14 @@ FigureColours printColours() {
   return colours;
 }
 
+FigurePlacing placingOf(const QRectF& box, const Picture& picture, const Extent& frame, const FigureStyle& style) {
+  return placed(box, frame, picture.hasFloor, style.floor && picture.hasFloor ? floorLine(box, style) : 0, style);
+}
+
 void paintFigure(QPainter& painter, const QRectF& box, const Picture& picture, const Picture* ghost,
                  const Extent& frame, const FigureStyle& style) {
-  const double line = std::clamp(std::min(box.width(), box.height()) / 80, style.thinnest * 0.6, style.thinnest * 2.4);
-  const FigurePlacing placing = placed(box, frame, picture.hasFloor, style.floor && picture.hasFloor ? line : 0, style);
+  const double line = floorLine(box, style);
+  const FigurePlacing placing = placingOf(box, picture, frame, style);
   painter.save();
   painter.setRenderHint(QPainter::Antialiasing);
   if (style.floor && picture.mat)

@@ -4,6 +4,7 @@
 #include "core/body/Body.h"
 #include "core/figure/Picture.h"
 #include "core/figure/Settle.h"
+#include "ui/figure/FigureShape.h"
 
 #include <QColor>
 #include <memory>
@@ -52,6 +53,9 @@ void paintFigure(QPainter& painter, const QRectF& box, const Pose& pose, const P
 // moves, it keeps the floor and the scale in place.
 void paintFigure(QPainter& painter, const QRectF& box, const Picture& picture, const Picture* ghost,
                  const Extent& frame, const FigureStyle& style);
+
+// Where that puts a point of the picture in the box.
+FigurePlacing placingOf(const QRectF& box, const Picture& picture, const Extent& frame, const FigureStyle& style);
 
 // Settling is done once for each pose and kept for those used last; call it on the thread that paints.
 std::shared_ptr<const Settled> settledOnce(const Pose& pose);

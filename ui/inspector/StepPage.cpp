@@ -6,7 +6,7 @@
 #include "ui/inspector/OptionChoice.h"
 #include "ui/inspector/StepCautions.h"
 #include "ui/inspector/StepFactsText.h"
-#include "ui/inspector/TempoEditor.h"
+#include "ui/controls/TempoEditor.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QComboBox>

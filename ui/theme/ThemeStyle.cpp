@@ -40,6 +40,14 @@ QLineEdit, QPlainTextEdit, QTextEdit {
   selection-background-color: @accent; selection-color: @onAccent; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus { border: 1px solid @accent; }
 QAbstractSpinBox > QLineEdit, QComboBox > QLineEdit { border: 0; min-height: 0; padding: 0; background: transparent; }
+QLineEdit[faulty="true"], QPlainTextEdit[faulty="true"] { border: 2px dashed @fault; }
+QLabel[fault="true"] { color: @fault; font-weight: 600; }
+QCheckBox::indicator:unchecked { border: 1px solid @inkSoft; border-radius: 3px; background: @panel; width: 13px; height: 13px; }
+QCheckBox::indicator:unchecked:hover { border-color: @accent; }
+QTabWidget::pane { border: 0; border-top: 1px solid @line; }
+QTabBar::tab { background: transparent; color: @inkSoft; border: 0; border-bottom: 2px solid transparent; padding: 6px 12px; margin-right: 4px; }
+QTabBar::tab:selected { color: @ink; border-bottom-color: @accent; } QTabBar::tab:hover { color: @ink; }
+QTabBar::tab:selected:focus { background: @accentSoft; }
 QPushButton, QToolButton { background: @panel; color: @ink; border: 1px solid @line; border-radius: 5px; padding: 4px 10px; }
 QPushButton:hover, QToolButton:hover { border-color: @accent; }
 QPushButton:focus, QToolButton:focus { border: 1px solid @accent; }
@@ -68,7 +76,8 @@ QGroupBox { border: 0; margin-top: 18px; font-weight: 600; } QGroupBox::title { 
   const std::pair<const char*, QColor> names[] = {{"@onAccent", theme.onAccent}, {"@accentSoft", theme.accentSoft},
                                                   {"@accent", theme.accent},     {"@inkSoft", theme.inkSoft},
                                                   {"@ink", theme.ink},           {"@panel", theme.panel},
-                                                  {"@ground", theme.ground},     {"@line", theme.line}};
+                                                  {"@ground", theme.ground},     {"@line", theme.line},
+                                                  {"@fault", theme.levels[3]}};
   for (const auto& [name, colour] : names)
     sheet.replace(QLatin1String(name), colour.name());
   return sheet;

@@ -1,6 +1,8 @@
 #include "ui/window/MainWindow.h"
 
 #include "ui/inspector/InspectorPanel.h"
+#include "ui/movements/MovementEditor.h"
+#include "ui/movements/MovementsWorkspace.h"
 #include "ui/people/PeopleChooser.h"
 #include "ui/people/PeopleWorkspace.h"
 #include "ui/print/CardPreview.h"
@@ -72,12 +74,12 @@ void MainWindow::buildHeader() {
   workspaceActions_ = new QActionGroup(this);
   auto* switches = new QHBoxLayout;
   switches->setSpacing(4);
-  const std::pair<QString, Workspace> entries[] = {{tr("Class"), Workspace::classes},
-                                                   {tr("People"), Workspace::people}};
+  const std::pair<QString, Workspace> entries[] = {
+      {tr("Class"), Workspace::classes}, {tr("People"), Workspace::people}, {tr("Movements"), Workspace::movements}};
   for (const auto& [name, workspace] : entries) {
     auto* action = new QAction(name, workspaceActions_);
     action->setCheckable(true);
-    action->setShortcut(QKeySequence(Qt::CTRL | (workspace == Workspace::classes ? Qt::Key_1 : Qt::Key_2)));
+    action->setShortcut(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + static_cast<int>(workspace))));
     connect(action, &QAction::triggered, this, [this, wanted = workspace] { showWorkspace(wanted); });
     auto* button = new QToolButton;
     button->setDefaultAction(action);
@@ -91,6 +93,8 @@ void MainWindow::buildHeader() {
   workspaces_ = new QStackedWidget;
   workspaces_->addWidget(classWorkspace_);
   workspaces_->addWidget(peopleWorkspace_);
+  movementsWorkspace_ = new MovementsWorkspace(knowledge_);
+  workspaces_->addWidget(movementsWorkspace_);
 
   auto* card = new QPushButton(tr("Card"));
   card->setProperty("primary", true);
@@ -124,10 +128,11 @@ void MainWindow::buildHeader() {
 }
 
 void MainWindow::showWorkspace(Workspace workspace) {
-  const bool people = workspace == Workspace::people;
-  workspaces_->setCurrentWidget(people ? static_cast<QWidget*>(peopleWorkspace_) : classWorkspace_);
-  undoGroup_.setActiveStack(people ? people_.undoStack() : document_.undoStack());
-  workspaceActions_->actions().at(people ? 1 : 0)->setChecked(true);
+  QUndoStack* const stacks[] = {document_.undoStack(), people_.undoStack(), knowledge_.undoStack()};
+  const int place = static_cast<int>(workspace);
+  workspaces_->setCurrentIndex(place);
+  undoGroup_.setActiveStack(stacks[place]);
+  workspaceActions_->actions().at(place)->setChecked(true);
   updateActions();
 }
 
@@ -148,7 +153,10 @@ void MainWindow::updateTitle() {
   setWindowTitle(tr("%1[*] \u2013 Matwright").arg(name));
 }
 
-void MainWindow::applyMotion() { classWorkspace_->inspector().setReducedMotion(settings_.reducedMotion()); }
+void MainWindow::applyMotion() {
+  classWorkspace_->inspector().setReducedMotion(settings_.reducedMotion());
+  movementsWorkspace_->setReducedMotion(settings_.reducedMotion());
+}
 
 void MainWindow::applyAppearance() {
   static const QPalette systemPalette = QApplication::palette();
@@ -163,7 +171,7 @@ void MainWindow::applyAppearance() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!closing_ && files_.isModified()) {
+  if (!closing_ && (files_.isModified() || !movementsWorkspace_->editor().firstUnkept().empty())) {
     event->ignore();
     whenSettled([this] {
       closing_ = true;

@@ -22,6 +22,7 @@ namespace matwright {
 
 class CardPreview;
 class ClassWorkspace;
+class MovementsWorkspace;
 class PeopleChooser;
 class PeopleWorkspace;
 
@@ -53,7 +54,7 @@ protected:
   void closeEvent(QCloseEvent* event) override;
 
 private:
-  enum class Workspace { classes, people };
+  enum class Workspace { classes, people, movements };
 
   void buildHeader();
   void buildMenus();
@@ -74,6 +75,7 @@ private:
 
   // Files. `then` runs once what is unsaved is saved or let go.
   void whenSettled(std::function<void()> then);
+  void askUnkept(const MovementId& movement, std::function<void()> then);
   void newClass();
   void openClass();
   void open(const QString& file);
@@ -99,6 +101,7 @@ private:
   QUndoGroup undoGroup_;
   ClassWorkspace* classWorkspace_ = nullptr;
   PeopleWorkspace* peopleWorkspace_ = nullptr;
+  MovementsWorkspace* movementsWorkspace_ = nullptr;
   QStackedWidget* workspaces_ = nullptr;
   QActionGroup* workspaceActions_ = nullptr;
   QLabel* className_ = nullptr;

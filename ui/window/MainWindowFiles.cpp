@@ -1,6 +1,9 @@
 #include "ui/card/CardText.h"
+#include "ui/movements/MovementEditor.h"
+#include "ui/movements/MovementsWorkspace.h"
 #include "ui/print/CardPreview.h"
 #include "ui/text/ErrorText.h"
+#include "ui/text/VocabularyText.h"
 #include "ui/window/ClassWorkspace.h"
 #include "ui/window/MainWindow.h"
 
@@ -61,7 +64,28 @@ void MainWindow::report(const Error& error) {
   box->open();
 }
 
+// What cannot be kept in the studio is nowhere but on the screen.
+void MainWindow::askUnkept(const MovementId& movement, std::function<void()> then) {
+  QMessageBox* box =
+      ask(tr("Not kept yet"), tr("Your changes to \u201c%1\u201d cannot be kept as they are. Go on without them?")
+                                  .arg(movementName(*knowledge_.knowledge(), movement)));
+  QPushButton* mend = box->addButton(tr("Put them right"), QMessageBox::RejectRole);
+  QPushButton* leave = box->addButton(tr("Go on without"), QMessageBox::DestructiveRole);
+  box->setDefaultButton(mend);
+  connect(box, &QMessageBox::buttonClicked, this, [this, movement, leave, then](QAbstractButton* button) {
+    if (button != leave) {
+      showWorkspace(Workspace::movements);
+      return movementsWorkspace_->showMovement(movement);
+    }
+    movementsWorkspace_->editor().dropUnkept();
+    whenSettled(then);
+  });
+  box->open();
+}
+
 void MainWindow::whenSettled(std::function<void()> then) {
+  if (const MovementId unkept = movementsWorkspace_->editor().firstUnkept(); !unkept.empty())
+    return askUnkept(unkept, std::move(then));
   if (!files_.isModified())
     return then();
   QMessageBox* box = ask(tr("Unsaved changes"),

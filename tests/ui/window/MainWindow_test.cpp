@@ -1,5 +1,6 @@
 #include "tests/ui/window/Windows.h"
 #include "ui/catalogue/CataloguePanel.h"
+#include "ui/movements/MovementsWorkspace.h"
 #include "ui/outline/OutlineView.h"
 #include "ui/print/CardPreview.h"
 #include "ui/timeline/TerrainView.h"
@@ -55,6 +56,52 @@ TEST_F(Window, AFirstStartOpensTheDemoStudioWithSomethingToDrag) {
   EXPECT_EQ(QFile::permissions(folder.filePath(QStringLiteral("studio/people/rosa.json"))) &
                 (QFile::ReadGroup | QFile::ReadOther),
             QFile::Permissions());
+}
+
+TEST_F(Window, EachWorkspaceHasItsKeyAndItsOwnUndo) {
+  document().perform(RenameClass{"Another name"}, QStringLiteral("Rename"));
+  auto* undo = action(QStringLiteral("Undo Rename"));
+  ASSERT_TRUE(undo);
+  EXPECT_TRUE(undo->isEnabled());
+  auto* movements = window->findChild<MovementsWorkspace*>();
+  ASSERT_TRUE(movements);
+  EXPECT_FALSE(movements->isVisible());
+  QTest::keyClick(window.get(), Qt::Key_3, Qt::ControlModifier);
+  EXPECT_TRUE(movements->isVisible());
+  EXPECT_FALSE(undo->isEnabled());
+  ASSERT_TRUE(window->knowledge().add(blankMovement(*window->knowledge().knowledge()), QStringLiteral("Add")));
+  EXPECT_TRUE(undo->isEnabled());
+  undo->trigger();
+  EXPECT_TRUE(window->knowledge().own().empty());
+  EXPECT_EQ(document().plan().name, "Another name");
+  QTest::keyClick(window.get(), Qt::Key_1, Qt::ControlModifier);
+  EXPECT_FALSE(movements->isVisible());
+}
+
+TEST_F(Window, ClosingAsksAboutAMovementThatIsNotKeptYet) {
+  ASSERT_TRUE(window->knowledge().add(blankMovement(*window->knowledge().knowledge()), QStringLiteral("Add")));
+  ASSERT_TRUE(window->files().save());
+  const MovementId id = window->knowledge().own().movements.at(0).id;
+  auto* movements = window->findChild<MovementsWorkspace*>();
+  movements->showMovement(id);
+  QLineEdit* name = nullptr;
+  for (QLineEdit* field : movements->findChildren<QLineEdit*>())
+    if (field->accessibleName() == QStringLiteral("Name"))
+      name = field;
+  ASSERT_TRUE(name);
+  name->selectAll();
+  QTest::keyClick(name, Qt::Key_Backspace);
+  EXPECT_FALSE(window->files().isModified());
+  window->close();
+  answer(QStringLiteral("Put them right"));
+  EXPECT_TRUE(window->isVisible());
+  EXPECT_TRUE(movements->isVisible());
+  EXPECT_EQ(movements->current(), id);
+  QTest::qWait(20);
+  window->close();
+  answer(QStringLiteral("Go on without"));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !window->isVisible(); }));
+  EXPECT_EQ(window->knowledge().own().movements.at(0).name, "New movement");
 }
 
 TEST_F(Window, TheNextStartOpensTheClassThatWasOpen) {

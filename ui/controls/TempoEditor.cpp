@@ -1,4 +1,4 @@
-#include "ui/inspector/TempoEditor.h"
+#include "ui/controls/TempoEditor.h"
 
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
@@ -12,6 +12,7 @@
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QToolButton>
+#include <utility>
 
 namespace matwright {
 namespace {
@@ -59,7 +60,7 @@ TempoEditor::TempoEditor(QWidget* parent)
 }
 
 TempoEditor::PhaseRow TempoEditor::addRow(std::size_t at) {
-  PhaseRow made{new QWidget, new QComboBox, new QSpinBox, new QToolButton};
+  PhaseRow made{new QWidget, new QComboBox, new QSpinBox, new QToolButton, new QToolButton};
   auto* line = new QHBoxLayout(made.row);
   line->setContentsMargins(0, 0, 0, 0);
   line->setSpacing(4);
@@ -75,10 +76,16 @@ TempoEditor::PhaseRow TempoEditor::addRow(std::size_t at) {
   made.remove->setStyleSheet(QStringLiteral("QToolButton { padding: 3px 6px; }"));
   made.remove->setToolTip(tr("Remove this phase"));
   made.remove->setAccessibleName(tr("Remove phase %1").arg(at + 1));
+  made.up->setText(QStringLiteral("\u2191"));
+  made.up->setStyleSheet(QStringLiteral("QToolButton { padding: 3px 6px; }"));
+  made.up->setToolTip(tr("Move this phase up"));
+  made.up->setAccessibleName(tr("Move phase %1 up").arg(at + 1));
+  made.up->setEnabled(at > 0);
   for (QWidget* field : {static_cast<QWidget*>(made.breath), static_cast<QWidget*>(made.counts)})
     keepWheelForFocus(field);
   line->addWidget(made.breath, 1);
   line->addWidget(made.counts);
+  line->addWidget(made.up);
   line->addWidget(made.remove);
   column_->addWidget(made.row);
   connect(made.breath, &QComboBox::currentIndexChanged, this, [this, at](int index) {
@@ -91,6 +98,10 @@ TempoEditor::PhaseRow TempoEditor::addRow(std::size_t at) {
   });
   connect(made.remove, &QToolButton::clicked, this, [this, at] {
     tempo_.phases.erase(tempo_.phases.begin() + static_cast<std::ptrdiff_t>(at));
+    edit({});
+  });
+  connect(made.up, &QToolButton::clicked, this, [this, at] {
+    std::swap(tempo_.phases[at], tempo_.phases[at - 1]);
     edit({});
   });
   return made;

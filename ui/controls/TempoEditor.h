@@ -33,6 +33,7 @@ private:
     QWidget* row;
     QComboBox* breath;
     QSpinBox* counts;
+    QToolButton* up;
     QToolButton* remove;
   };
 

@@ -1,0 +1,149 @@
+#include "core/figure/Joint.h"
+
+#include <algorithm>
+#include <cstddef>
+#include <utility>
+
+namespace matwright {
+
+namespace {
+
+constexpr Contact otherSide(Contact contact) {
+  const int first = static_cast<int>(Contact::handNear), place = static_cast<int>(contact);
+  return place < first ? contact : static_cast<Contact>(first + ((place - first) ^ 1));
+}
+
+} // namespace
+
+double& angleOf(Pose& pose, Joint joint) {
+  const std::size_t limb =
+      isOfLimb(joint) ? (static_cast<std::size_t>(joint) - static_cast<std::size_t>(Joint::shoulderNear)) % 2 : 0;
+  switch (joint) {
+  case Joint::lean:
+    return pose.lean;
+  case Joint::roll:
+    return pose.roll;
+  case Joint::lumbarBend:
+    return pose.lumbar.bend;
+  case Joint::lumbarSide:
+    return pose.lumbar.side;
+  case Joint::lumbarTurn:
+    return pose.lumbar.turn;
+  case Joint::thoraxBend:
+    return pose.thorax.bend;
+  case Joint::thoraxSide:
+    return pose.thorax.side;
+  case Joint::thoraxTurn:
+    return pose.thorax.turn;
+  case Joint::neckBend:
+    return pose.neck.bend;
+  case Joint::neckSide:
+    return pose.neck.side;
+  case Joint::neckTurn:
+    return pose.neck.turn;
+  case Joint::shoulderNear:
+  case Joint::shoulderFar:
+    return pose.arms[limb].shoulder;
+  case Joint::armOutNear:
+  case Joint::armOutFar:
+    return pose.arms[limb].out;
+  case Joint::elbowNear:
+  case Joint::elbowFar:
+    return pose.arms[limb].elbow;
+  case Joint::hipNear:
+  case Joint::hipFar:
+    return pose.legs[limb].hip;
+  case Joint::legOutNear:
+  case Joint::legOutFar:
+    return pose.legs[limb].out;
+  case Joint::legTurnNear:
+  case Joint::legTurnFar:
+    return pose.legs[limb].turn;
+  case Joint::kneeNear:
+  case Joint::kneeFar:
+    return pose.legs[limb].knee;
+  case Joint::ankleNear:
+  case Joint::ankleFar:
+    break;
+  }
+  return pose.legs[limb].ankle;
+}
+
+double angleOf(const Pose& pose, Joint joint) { return angleOf(const_cast<Pose&>(pose), joint); }
+
+AngleRange rangeOf(Joint joint) {
+  switch (joint) {
+  case Joint::lean:
+  case Joint::roll:
+    return {-180, 180};
+  case Joint::lumbarBend:
+    return {-45, 65};
+  case Joint::lumbarSide:
+    return {-35, 35};
+  case Joint::lumbarTurn:
+    return {-45, 45};
+  case Joint::thoraxBend:
+    return {-40, 65};
+  case Joint::thoraxSide:
+    return {-40, 40};
+  case Joint::thoraxTurn:
+    return {-60, 60};
+  case Joint::neckBend:
+    return {-60, 65};
+  case Joint::neckSide:
+    return {-45, 45};
+  case Joint::neckTurn:
+    return {-80, 80};
+  case Joint::shoulderNear:
+  case Joint::shoulderFar:
+    return {-90, 200};
+  case Joint::armOutNear:
+  case Joint::armOutFar:
+    return {-60, 180};
+  case Joint::elbowNear:
+  case Joint::elbowFar:
+    return {0, 155};
+  case Joint::hipNear:
+  case Joint::hipFar:
+    return {-45, 150};
+  case Joint::legOutNear:
+  case Joint::legOutFar:
+    return {-40, 85};
+  case Joint::legTurnNear:
+  case Joint::legTurnFar:
+    return {-60, 75};
+  case Joint::kneeNear:
+  case Joint::kneeFar:
+    return {0, 165};
+  case Joint::ankleNear:
+  case Joint::ankleFar:
+    break;
+  }
+  return {-65, 40};
+}
+
+Pose turned(Pose pose, Joint joint, double degrees) {
+  double& angle = angleOf(pose, joint);
+  const AngleRange range = rangeOf(joint);
+  if (degrees > 0)
+    angle = std::max(angle, std::min(angle + degrees, range.most));
+  else
+    angle = std::min(angle, std::max(angle + degrees, range.least));
+  return pose;
+}
+
+Pose sidesExchanged(const Pose& pose) {
+  Pose other = pose;
+  other.roll = -pose.roll;
+  for (SpineAngles* part : {&other.lumbar, &other.thorax, &other.neck}) {
+    part->side = -part->side;
+    part->turn = -part->turn;
+  }
+  std::swap(other.arms[0], other.arms[1]);
+  std::swap(other.legs[0], other.legs[1]);
+  other.on = {};
+  pose.on.forEach([&other](Contact contact) { other.on.insert(otherSide(contact)); });
+  return other;
+}
+
+} // namespace matwright

@@ -1,0 +1,168 @@
+#include "ui/movements/MovementEditor.h"
+
+#include "ui/controls/Labels.h"
+#include "ui/movements/CuesPage.h"
+#include "ui/movements/FactsPage.h"
+#include "ui/movements/FeaturesPage.h"
+#include "ui/movements/MovementFaults.h"
+#include "ui/movements/OptionsPage.h"
+#include "ui/movements/PosesPage.h"
+
+#include <QListWidget>
+#include <QScrollArea>
+#include <QTabWidget>
+#include <QVBoxLayout>
+#include <algorithm>
+
+namespace matwright {
+namespace {
+
+constexpr int kMostLines = 4; // of faults seen at once
+
+const Movement* ownMovement(const OwnKnowledge& own, const MovementId& id) {
+  const auto at = std::find_if(own.movements.begin(), own.movements.end(),
+                               [&](const Movement& movement) { return movement.id == id; });
+  return at == own.movements.end() ? nullptr : &*at;
+}
+
+} // namespace
+
+MovementEditor::MovementEditor(KnowledgeDocument& document, QWidget* parent)
+    : QWidget(parent), document_(document), title_(titleLabel({})), tabs_(new QTabWidget), state_(plainLabel({})),
+      list_(new QListWidget), facts_(new FactsPage), cues_(new CuesPage), poses_(new PosesPage),
+      options_(new OptionsPage) {
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(12, 10, 12, 8);
+  column->setSpacing(6);
+  column->addWidget(title_);
+  column->addWidget(tabs_, 1);
+  column->addWidget(state_);
+  column->addWidget(list_);
+  tabs_->setDocumentMode(true);
+  addPage(facts_, tr("What it is"), true);
+  addPage(cues_, tr("Cues and tempo"), true);
+  addPage(poses_, tr("Poses"), true);
+  addPage(new FeaturesPage, tr("Asks of the body"), true);
+  addPage(options_, tr("Options"), false);
+  list_->setAccessibleName(tr("What is to be put right"));
+  list_->setWordWrap(true);
+  list_->setSelectionMode(QAbstractItemView::SingleSelection);
+  connect(list_, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { goTo(list_->row(item)); });
+  connect(list_, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) { goTo(list_->row(item)); });
+  connect(tabs_, &QTabWidget::currentChanged, this, [this] { document_.sealGesture(); });
+  connect(&document, &KnowledgeDocument::changed, this, &MovementEditor::refresh);
+}
+
+void MovementEditor::addPage(MovementPage* page, const QString& name, bool scrolls) {
+  pages_.push_back(page);
+  names_ << name;
+  tabs_->addTab(scrolls ? static_cast<QWidget*>(scrolled(page)) : page, name);
+  connect(page, &MovementPage::edited, this, &MovementEditor::take);
+  connect(page, &MovementPage::left, this, [this] { document_.sealGesture(); });
+}
+
+void MovementEditor::setMovement(const MovementId& movement) {
+  document_.sealGesture();
+  id_ = movement;
+  refresh();
+}
+
+void MovementEditor::dropUnkept() {
+  drafts_.clear();
+  refresh();
+  Q_EMIT keptChanged();
+}
+
+void MovementEditor::focusName() {
+  tabs_->setCurrentIndex(0);
+  facts_->focusName();
+}
+
+void MovementEditor::setReducedMotion(bool reduced) {
+  cues_->setReducedMotion(reduced);
+  poses_->setReducedMotion(reduced);
+  options_->setReducedMotion(reduced);
+}
+
+void MovementEditor::take(const Movement& movement, const QString& what, const QString& gesture) {
+  const Movement* kept = ownMovement(document_.own(), id_);
+  if (!kept || movement.id != id_)
+    return;
+  const QString key =
+      gesture.isEmpty() ? QString() : QStringLiteral("%1/%2").arg(QString::fromStdString(id_.value), gesture);
+  const bool was = hasUnkept(id_);
+  drafts_.erase(id_);
+  const Movement before = *kept;
+  if (!document_.replace(movement, what, key)) {
+    drafts_[id_] = {movement, before};
+    for (MovementPage* page : pages_)
+      page->show(movement, document_.knowledge());
+    judge(movement);
+  } else if (was || !faults_.empty()) {
+    refresh();
+  }
+  if (was != hasUnkept(id_))
+    Q_EMIT keptChanged();
+}
+
+void MovementEditor::refresh() {
+  // What was changed elsewhere, as by undo, takes the place of what could not be kept.
+  std::erase_if(drafts_, [this](const auto& entry) {
+    const Movement* kept = ownMovement(document_.own(), entry.first);
+    return !kept || *kept != entry.second.kept;
+  });
+  const Movement* kept = ownMovement(document_.own(), id_);
+  if (!kept)
+    return;
+  const auto draft = drafts_.find(id_);
+  const Movement& movement = draft == drafts_.end() ? *kept : draft->second.movement;
+  for (MovementPage* page : pages_)
+    page->show(movement, document_.knowledge());
+  judge(movement);
+}
+
+void MovementEditor::judge(const Movement& movement) {
+  title_->setText(QString::fromStdString(movement.name));
+  faults_ = faultsOf(movement, document_.own(), document_.builtIn());
+  showFaults();
+}
+
+void MovementEditor::showFaults() {
+  for (std::size_t i = 0; i < pages_.size(); ++i) {
+    pages_[i]->showFaults(faults_);
+    const auto here = std::count_if(faults_.begin(), faults_.end(), [&](const FieldFault& fault) {
+      return !fault.hint && pages_[i]->has(fault.field);
+    });
+    tabs_->setTabText(static_cast<int>(i),
+                      here > 0 ? QStringLiteral("\u25b2 %1 (%2)").arg(names_[i]).arg(here) : names_[i]);
+  }
+  list_->clear();
+  for (const FieldFault& fault : faults_)
+    list_->addItem(lineOf(fault, QStringLiteral("%1: %2").arg(text(fault.field), fault.words)));
+  list_->setVisible(!faults_.empty());
+  const int lines = std::min(kMostLines, static_cast<int>(faults_.size()));
+  list_->setFixedHeight(lines * (fontMetrics().lineSpacing() + 8) + 6);
+  const bool wrong = std::any_of(faults_.begin(), faults_.end(), [](const FieldFault& fault) { return !fault.hint; });
+  if (hasUnkept(id_))
+    state_->setText(tr("Not kept yet: this has to be put right first. Choose a line to go there."));
+  else if (wrong)
+    state_->setText(tr("Kept, but something is not right yet. Choose a line to go there."));
+  else
+    state_->setText(
+        tr("What you change is kept with the studio when the class is saved. Nothing is missing to keep it; "
+           "whether it is true and complete, only you can say."));
+}
+
+void MovementEditor::goTo(int row) {
+  if (row < 0 || static_cast<std::size_t>(row) >= faults_.size())
+    return;
+  const FieldFault fault = faults_[static_cast<std::size_t>(row)];
+  for (std::size_t i = 0; i < pages_.size(); ++i)
+    if (pages_[i]->has(fault.field)) {
+      tabs_->setCurrentIndex(static_cast<int>(i));
+      pages_[i]->goTo(fault);
+      return;
+    }
+}
+
+} // namespace matwright

@@ -1,0 +1,69 @@
+#pragma once
+
+#include "ui/document/KnowledgeDocument.h"
+#include "ui/movements/MovementPage.h"
+
+#include <map>
+
+class QLabel;
+class QListWidget;
+class QTabWidget;
+
+namespace matwright {
+
+class CuesPage;
+class FactsPage;
+class OptionsPage;
+class PosesPage;
+
+// Everything about one movement of one's own. What is typed goes to the document at once when it can be kept there;
+// what cannot be kept yet stays here, with what is wrong with it, until it can.
+class MovementEditor : public QWidget {
+  Q_OBJECT
+
+public:
+  explicit MovementEditor(KnowledgeDocument& document, QWidget* parent = nullptr);
+
+  void setMovement(const MovementId& movement); // one of one's own
+  const MovementId& movement() const { return id_; }
+  void focusName();
+  void setReducedMotion(bool reduced);
+
+  const std::vector<FieldFault>& faults() const { return faults_; }
+  bool hasUnkept(const MovementId& movement) const { return drafts_.contains(movement); }
+  MovementId firstUnkept() const { return drafts_.empty() ? MovementId{} : drafts_.begin()->first; } // or empty
+  void dropUnkept(); // shows again what is kept
+
+Q_SIGNALS:
+  void keptChanged(); // a movement has become one that cannot be kept yet, or can
+
+private:
+  struct Draft {
+    Movement movement;
+    Movement kept; // as the document had it then
+  };
+
+  void addPage(MovementPage* page, const QString& name, bool scrolls);
+  void take(const Movement& movement, const QString& what, const QString& gesture);
+  void refresh();
+  void judge(const Movement& movement);
+  void showFaults();
+  void goTo(int row);
+
+  KnowledgeDocument& document_;
+  MovementId id_;
+  std::map<MovementId, Draft> drafts_;
+  std::vector<FieldFault> faults_;
+  std::vector<MovementPage*> pages_;
+  QStringList names_; // of the pages
+  QLabel* title_;
+  QTabWidget* tabs_;
+  QLabel* state_;
+  QListWidget* list_;
+  FactsPage* facts_;
+  CuesPage* cues_;
+  PosesPage* poses_;
+  OptionsPage* options_;
+};
+
+} // namespace matwright

@@ -1,0 +1,19 @@
+// The words for poses: what turns, what rests, where it is taken hold of.
+#pragma once
+
+#include "core/figure/Handle.h"
+
+#include <QString>
+
+namespace matwright {
+
+QString text(View view);       // "from the side"
+QString text(Contact contact); // "near hand", "seat"
+QString text(WallContact contact);
+QString text(Handle handle);     // "near knee"
+QString text(Joint joint);       // "near hip, bend"
+QString directions(Joint joint); // which way + and - go, one sentence
+
+QString degreesText(double degrees); // "12.5 degrees"
+
+} // namespace matwright
