@@ -198,6 +198,9 @@ TEST_F(OwnStudio, IsNotCheckedWithoutWhatCannotBeRead) {
 }
 
 TEST_F(OwnStudio, IsToldTheFaultsOfItsMovements) {
+  for (Json& option : movement["options"])
+    if (option["id"] == "head-cushion")
+      option.erase("props"); // its cue still names the cushion
   const std::string fine = putKnowledge(Json::array({movement}));
   const Answer good = run({"validate", fine});
   EXPECT_EQ(good.code, 0) << good.err;

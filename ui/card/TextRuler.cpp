@@ -1,6 +1,7 @@
 #include "ui/card/TextRuler.h"
 
 #include <QFontMetricsF>
+#include <cmath>
 
 namespace matwright {
 namespace {
@@ -31,7 +32,8 @@ qreal TextRuler::width(const QFont& font, const QString& text) const {
 }
 
 qreal TextRuler::lineHeight(const QFont& font) const {
-  return referenceFor(font).lineHeight * font.pixelSize() / kReferenceSize;
+  // Whole units, as lines are drawn: fractions would add up over a long text.
+  return std::ceil(referenceFor(font).lineHeight * font.pixelSize() / kReferenceSize);
 }
 
 QStringList TextRuler::wrapped(const QFont& font, const QString& text, qreal available) const {

@@ -19,7 +19,7 @@ TEST(ReadKnowledge, TellsOfEveryFileThatIsMissing) {
     EXPECT_EQ(error.code, ErrorCode::cannotRead);
     files.push_back(error.file.substr(std::string("/nowhere/at/all/").size()));
   }
-  EXPECT_THAT(files, ElementsAre(kPositions, kChanges, "catalogue", kConditions, kSources, kRules));
+  EXPECT_THAT(files, ElementsAre(kPositions, kChanges, "catalogue", kConditions, kSources, kRules, kRedFlags));
 }
 
 TEST(ReadKnowledge, AsksForAtLeastOneCatalogue) {

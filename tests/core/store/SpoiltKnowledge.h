@@ -20,6 +20,7 @@ inline const char* const kSideLying = "catalogue/b-side-lying.json";
 inline const char* const kConditions = "screening/conditions.json";
 inline const char* const kSources = "screening/sources.json";
 inline const char* const kRules = "screening/rules.json";
+inline const char* const kRedFlags = "screening/redflags.json";
 
 inline const Knowledge& goodKnowledge() {
   static const Knowledge knowledge = [] {
