@@ -41,6 +41,19 @@ Tree stepTree(const ClassPlan& plan, const TimedStep& timed) {
   return tree;
 }
 
+void addThreshold(Tree& tree, const Caution& caution, const Threshold& threshold) {
+  const Scope scope = caution.rule->scope;
+  const bool nearTheEdge = scope == Scope::early || scope == Scope::late;
+  tree.set("measured", std::round(caution.measured * 10) / 10)
+      .set("unit", std::string(word(threshold.unit)))
+      .set("threshold", std::string(word(threshold.origin)))
+      .set("usual", threshold.usual)
+      .set(nearTheEdge             ? "within"
+           : scope == Scope::order ? "between"
+                                   : "over",
+           threshold.amount);
+}
+
 Tree cautionTree(const Caution& caution, const Knowledge& knowledge, const LoadedClass& loaded,
                  const Evaluation& evaluation) {
   constexpr const char* kinds[] = {"rule",  "unknown-movement", "unknown-option", "unknown-condition", "unknown-person",
@@ -53,6 +66,7 @@ Tree cautionTree(const Caution& caution, const Knowledge& knowledge, const Loade
       .set("instead", words.instead.toStdString())
       .set("because", wordTree(caution.because))
       .set("cleared", caution.cleared)
+      .set("instructed", caution.instructed)
       .set("assumed", caution.assumed);
   if (caution.step)
     tree.set("step", static_cast<double>(caution.step->value));
@@ -71,7 +85,9 @@ Tree cautionTree(const Caution& caution, const Knowledge& knowledge, const Loade
     if (caution.rule->condition)
       tree.set("condition", caution.rule->condition->value);
     if (caution.rule->threshold)
-      tree.set("measured", std::round(caution.measured * 10) / 10).set("over", caution.rule->threshold->amount);
+      addThreshold(tree, caution, *caution.rule->threshold);
+    if (caution.earlier)
+      tree.set("earlier", static_cast<double>(caution.earlier->value));
   }
   if (!caution.name.empty())
     tree.set("name", caution.name);

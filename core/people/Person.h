@@ -25,8 +25,8 @@ struct Clearance {
   std::optional<Date> until; // the last day on which it holds
   std::string by;            // who gave it, as the teacher notes it
   FeatureSet features;
+  std::optional<Level> sets; // a written instruction: what it covers takes this level, whatever a rule says
   std::string note;
-  std::optional<Level> sets{}; // a written instruction: what it covers takes this level, whatever a rule says
   friend bool operator==(const Clearance&, const Clearance&) = default;
 };
 

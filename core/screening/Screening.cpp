@@ -3,7 +3,6 @@
 #include "core/screening/Voices.h"
 
 #include <algorithm>
-#include <array>
 #include <tuple>
 
 namespace matwright {
@@ -42,44 +41,6 @@ void heed(const std::vector<Clearance>& clearances, Date day, Finding& finding) 
   }
 }
 
-// The rules that anybody is concerned by, each heard once a step, from the first step to the last.
-class Hearing {
-public:
-  Hearing(const RuleBook& book, std::span<const ActiveRule> active, std::span<const StepFacts> steps)
-      : voices_(book.rules.size()), next_(book.rules.size(), 0), now_(book.rules.size(), nullptr) {
-    std::vector<bool> listed(book.rules.size(), false);
-    for (const ActiveRule& each : active) {
-      if (listed[each.rule])
-        continue;
-      listed[each.rule] = true;
-      voices_[each.rule] = voicesOf(book.rules[each.rule], steps);
-      if (!voices_[each.rule].empty())
-        rules_.push_back(each.rule);
-    }
-  }
-
-  // Hears every rule on the class as a whole (which comes first), or at a step; false when all are silent.
-  bool hear(std::size_t step) {
-    bool any = false;
-    for (std::size_t rule : rules_) {
-      const std::vector<Voice>& voices = voices_[rule];
-      std::size_t& next = next_[rule];
-      const bool speaks = next < voices.size() && voices[next].step == step;
-      now_[rule] = speaks ? &voices[next++] : nullptr;
-      any |= speaks;
-    }
-    return any;
-  }
-  // Null when the rule is silent here.
-  const Voice* operator[](std::size_t rule) const { return now_[rule]; }
-
-private:
-  std::vector<std::vector<Voice>> voices_; // by rule
-  std::vector<std::size_t> next_;          // by rule: what was not yet heard
-  std::vector<const Voice*> now_;          // by rule
-  std::vector<std::size_t> rules_;         // that speak anywhere, without repetition
-};
-
 // kNone (everybody) comes first.
 auto place(const ActiveRule& each) { return std::tuple(each.person + 1, each.rule, each.condition + 1); }
 bool before(const ActiveRule& a, const ActiveRule& b) { return place(a) < place(b); }
@@ -102,6 +63,36 @@ Finding findingOf(const ActiveRule& active, const Voice& voice, Level level) {
   return finding;
 }
 
+// What the rules that anybody is concerned by say, by rule.
+std::vector<std::vector<Voice>> voicesIn(const RuleBook& book, std::span<const ActiveRule> active,
+                                         std::span<const StepFacts> steps) {
+  std::vector<std::vector<Voice>> voices(book.rules.size());
+  std::vector<bool> heard(book.rules.size(), false);
+  for (const ActiveRule& each : active)
+    if (!heard[each.rule]) {
+      heard[each.rule] = true;
+      voices[each.rule] = voicesOf(book.rules[each.rule], steps);
+    }
+  return voices;
+}
+
+// Puts findings that come by person and rule into the order of steps and levels, and leaves them by person and rule
+// within each. There are few steps and levels, so each finding is counted to its place.
+std::vector<Finding> inOrder(const std::vector<Finding>& findings, std::size_t steps) {
+  const auto shelf = [](const Finding& finding) { // kNone (the whole class) comes first
+    return (finding.step + 1) * kWordCount<Level> + kWordCount<Level> - 1 - static_cast<std::size_t>(finding.level);
+  };
+  std::vector<std::size_t> next((steps + 1) * kWordCount<Level> + 1, 0);
+  for (const Finding& each : findings)
+    ++next[shelf(each) + 1];
+  for (std::size_t i = 1; i < next.size(); ++i)
+    next[i] += next[i - 1];
+  std::vector<Finding> ordered(findings.size());
+  for (const Finding& each : findings)
+    ordered[next[shelf(each)]++] = each;
+  return ordered;
+}
+
 template <class PersonAt>
 std::vector<Finding> screenOf(const RuleBook& book, PersonAt personAt, std::span<const ActiveRule> given,
                               std::span<const StepFacts> steps, Date day) {
@@ -112,39 +103,26 @@ std::vector<Finding> screenOf(const RuleBook& book, PersonAt personAt, std::span
     std::sort(sorted.begin(), sorted.end(), before);
     active = sorted;
   }
-
+  const auto voices = voicesIn(book, active, steps);
   std::vector<Finding> findings;
-  std::array<std::vector<Finding>, kWordCount<Level>> byLevel; // of one step, each by person and rule
-  Hearing hearing(book, active, steps);
-  const auto findAt = [&](std::size_t step) {
-    if (!hearing.hear(step))
-      return;
-    for (std::size_t i = 0; i < active.size();) {
-      const ActiveRule& first = active[i];
-      const Voice* voice = hearing[first.rule];
+  for (auto first = active.begin(); first != active.end();) {
+    const auto last = std::find_if(first, active.end(), [&](const ActiveRule& each) {
+      return each.rule != first->rule || each.person != first->person;
+    });
+    for (const Voice& voice : voices[first->rule]) {
       std::optional<Finding> weightiest;
-      for (; i < active.size() && active[i].rule == first.rule && active[i].person == first.person; ++i) {
-        if (!voice)
-          continue;
-        const ActiveRule& each = active[i];
-        Finding finding = findingOf(each, *voice, book.rules[each.rule].level);
-        if (each.condition != Finding::kNone)
-          heed(personAt(each.person).conditions[each.condition].clearances, day, finding);
+      for (auto each = first; each != last; ++each) {
+        Finding finding = findingOf(*each, voice, book.rules[each->rule].level);
+        if (each->condition != Finding::kNone)
+          heed(personAt(each->person).conditions[each->condition].clearances, day, finding);
         if (!weightiest || weighsMore(finding, *weightiest))
           weightiest = finding;
       }
-      if (weightiest)
-        byLevel[static_cast<std::size_t>(weightiest->level)].push_back(*weightiest);
+      findings.push_back(*weightiest);
     }
-    for (auto level = byLevel.rbegin(); level != byLevel.rend(); ++level) {
-      findings.insert(findings.end(), level->begin(), level->end());
-      level->clear();
-    }
-  };
-  findAt(Finding::kNone);
-  for (std::size_t step = 0; step < steps.size(); ++step)
-    findAt(step);
-  return findings;
+    first = last;
+  }
+  return inOrder(findings, steps.size());
 }
 
 } // namespace

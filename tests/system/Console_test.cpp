@@ -76,6 +76,25 @@ TEST_F(Console, ChecksTheDemoClassForItsPeople) {
     }
 }
 
+TEST_F(Console, ACautionTellsWhatWasMeasuredAndAgainstWhichMark) {
+  const Json tree = Json::parse(run({"check", thursday, "--json"}).out);
+  std::size_t measured = 0;
+  for (const Json& caution : tree["cautions"]) {
+    EXPECT_FALSE(caution["instructed"].get<bool>());
+    if (!caution.contains("measured"))
+      continue;
+    ++measured;
+    const bool more = caution.contains("over");
+    const char* mark = more ? "over" : caution.contains("within") ? "within" : "between";
+    EXPECT_EQ(caution["usual"], caution[mark]);
+    EXPECT_EQ(caution["measured"] > caution[mark], more) << caution;
+    EXPECT_TRUE(caution["threshold"] == "ours" || caution["threshold"] == "published");
+    EXPECT_FALSE(caution["unit"].get<std::string>().empty());
+    EXPECT_EQ(caution.contains("earlier"), caution["scope"] == "order");
+  }
+  EXPECT_GT(measured, 0U);
+}
+
 TEST_F(Console, PeopleOnTheCommandLineStandInForThoseOfTheClass) {
   const Answer nobody = run({"check", thursday, "--people", demo + "/people/marlo.json", "--json"});
   ASSERT_EQ(nobody.code, 0) << nobody.err;

@@ -1,6 +1,7 @@
 #include "ui/cautions/CautionList.h"
 
 #include "ui/cautions/CautionDelegate.h"
+#include "ui/cautions/SwapMenu.h"
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
 #include "ui/text/CautionText.h"
@@ -30,8 +31,9 @@ const QString kGroupData = QStringLiteral("=");
 
 CautionList::CautionList(PlanDocument& document, StepSelection& selection, QWidget* parent)
     : QWidget(parent), document_(document), selection_(selection), counts_(softLabel({})), whose_(new QComboBox),
-      reasonButton_(new QToolButton), none_(plainLabel({})), splitter_(new QSplitter(Qt::Vertical)),
-      view_(new QTreeView), model_(new QStandardItemModel(this)), reason_(new QPlainTextEdit) {
+      reasonButton_(new QToolButton), swapButton_(new QToolButton), swaps_(new SwapMenu(document, this)),
+      none_(plainLabel({})), splitter_(new QSplitter(Qt::Vertical)), view_(new QTreeView),
+      model_(new QStandardItemModel(this)), reason_(new QPlainTextEdit) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(10, 6, 10, 6);
   column->setSpacing(4);
@@ -75,6 +77,11 @@ CautionList::CautionList(PlanDocument& document, StepSelection& selection, QWidg
     showReason();
   });
   connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, &CautionList::showReason);
+  connect(view_->selectionModel(), &QItemSelectionModel::currentChanged, this, &CautionList::showWhetherSwappable);
+  connect(swaps_, &QMenu::aboutToShow, this, [this] {
+    if (const Caution* caution = currentCaution())
+      swaps_->fill(*caution);
+  });
   connect(view_, &QTreeView::clicked, this, &CautionList::jump);
   const auto remember = [this](const QModelIndex& index, bool closed) {
     if (refreshing_)
@@ -105,8 +112,15 @@ QWidget* CautionList::makeHead() {
   reasonButton_->setCheckable(true);
   reasonButton_->setStyleSheet(QStringLiteral("QToolButton { padding: 3px 6px; }"));
   reasonButton_->setToolTip(tr("Show condition, rule, sources and what is disputed for the caution chosen"));
+  swapButton_->setText(tr("What instead"));
+  swapButton_->setPopupMode(QToolButton::InstantPopup);
+  swapButton_->setStyleSheet(reasonButton_->styleSheet());
+  swapButton_->setToolTip(tr("Offer other ways to do the step, for one person or for everybody"));
+  swapButton_->setMenu(swaps_);
+  swapButton_->setEnabled(false);
   line->addWidget(whose_);
   line->addWidget(reasonButton_);
+  line->addWidget(swapButton_);
   return head;
 }
 
@@ -153,6 +167,7 @@ void CautionList::refresh() {
   counts_->setToolTip(remarks > 0 ? tr("%n remark(s) about the class", nullptr, remarks) : QString());
   showText(none_, cautions == 0 ? noCautionText(!document_.plan().people.empty()) : QString());
   showReason();
+  showWhetherSwappable();
 }
 
 void CautionList::fill(const std::vector<CautionGroup>& groups) {
@@ -205,6 +220,16 @@ void CautionList::showReason() {
   const QString words = row ? wholeReason(document_, *row) : tr("Choose a caution to read its whole reason.");
   if (reason_->toPlainText() != words)
     reason_->setPlainText(words);
+}
+
+const Caution* CautionList::currentCaution() const {
+  const CautionRow* row = rowAt(view_->currentIndex());
+  return row && row->level ? &document_.evaluation().cautions[row->index] : nullptr;
+}
+
+void CautionList::showWhetherSwappable() {
+  const Caution* caution = refreshing_ ? nullptr : currentCaution();
+  swapButton_->setEnabled(caution && caution->step);
 }
 
 void CautionList::jump(const QModelIndex& index) {

@@ -18,6 +18,8 @@ class QTreeView;
 
 namespace matwright {
 
+class SwapMenu;
+
 // "Worth a look": everything that was found about the class, strongest first. A click, or Enter, goes to the step. The
 // notice about what a missing caution does not mean is always at the foot.
 class CautionList : public QWidget {
@@ -44,6 +46,8 @@ private:
   void refreshFilter();
   void fill(const std::vector<CautionGroup>& groups);
   void showReason();
+  void showWhetherSwappable();
+  const Caution* currentCaution() const; // null for a remark or a heading
   void jump(const QModelIndex& index);
   const CautionRow* rowAt(const QModelIndex& index) const;
 
@@ -56,6 +60,8 @@ private:
   QLabel* counts_;
   QComboBox* whose_;
   QToolButton* reasonButton_;
+  QToolButton* swapButton_;
+  SwapMenu* swaps_;
   QLabel* none_;
   QSplitter* splitter_;
   QTreeView* view_;

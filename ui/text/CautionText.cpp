@@ -1,5 +1,6 @@
 #include "ui/text/CautionText.h"
 
+#include "ui/text/FindingText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QCoreApplication>
@@ -29,38 +30,6 @@ QString placeText(const Caution& caution, const Knowledge& knowledge, const Clas
   return step ? movementName(knowledge, step->movement) : QString();
 }
 
-QString measuredText(const Rule& rule, double measured) {
-  if (!rule.threshold)
-    return {};
-  if (rule.threshold->unit == MeasureUnit::seconds)
-    return tr("%1 reached, %2 is the mark").arg(clock(Seconds(measured)), clock(Seconds(rule.threshold->amount)));
-  return tr("%1 repetitions reached, %2 is the mark").arg(measured).arg(rule.threshold->amount);
-}
-
-QString scopeText(Scope scope) {
-  switch (scope) {
-  case Scope::step:
-    return tr("in this step");
-  case Scope::way:
-    return tr("on the way into this step, where no gentler way is charted");
-  case Scope::total:
-    return tr("added up over the class");
-  case Scope::stretch:
-    return tr("in a row without a break");
-  case Scope::early:
-    return tr("early in the class");
-  case Scope::late:
-    return tr("late in the class");
-  case Scope::order:
-    return tr("too soon after another step");
-  case Scope::missing:
-    return tr("nowhere in the class");
-  case Scope::wholeClass:
-    return tr("for the class as a whole");
-  }
-  return {};
-}
-
 QString qualifiersText(const Condition& condition, const PersonCondition& held) {
   QStringList parts;
   for (const QualifierSpec& spec : condition.qualifiers) {
@@ -83,18 +52,52 @@ QString qualifiersText(const Condition& condition, const PersonCondition& held) 
   return parts.join(QStringLiteral("; "));
 }
 
-void addRule(QStringList& whole, const Caution& caution, const Rule& rule, const RuleBook& book) {
-  if (!caution.because.empty()) {
-    whole << tr("Found: %1 (%2).").arg(featureList(caution.because), scopeText(rule.scope));
-    QStringList definitions;
-    caution.because.forEach([&](Feature feature) { definitions << definition(feature); });
+// "of Dr Ellis, 3 March 2026", as far as it was noted.
+QString giverText(const Clearance& clearance) {
+  const QString date = dateText(clearance.given);
+  return clearance.by.empty() ? tr("of %1").arg(date) : tr("of %1, %2").arg(QString::fromStdString(clearance.by), date);
+}
+
+// What a rule says, from what it found to by whose word it says it.
+QString saidBy(const Caution& caution, const Clearance* paper, const Knowledge& knowledge, const ClassPlan& plan,
+               const Evaluation& evaluation) {
+  const Rule& rule = *caution.rule;
+  QString said = rule.scope == Scope::missing ? tr("nowhere in the class: %1").arg(demandText(rule.asks))
+                                              : foundText(caution, evaluation);
+  if (said.isEmpty())
+    said = QString::fromStdString(rule.why);
+  if (rule.threshold)
+    said += QStringLiteral(": ") + measuredText(caution, knowledge, plan);
+  return caution.instructed && paper ? tr("by written instruction %1: %2").arg(giverText(*paper), said) : said;
+}
+
+void addFound(QStringList& whole, const Caution& caution, const Knowledge& knowledge, const ClassPlan& plan,
+              const Evaluation& evaluation) {
+  const Rule& rule = *caution.rule;
+  if (const QString found = foundText(caution, evaluation); !found.isEmpty())
+    whole << tr("Found: %1 (%2).").arg(found, scopeText(rule));
+  if (rule.scope == Scope::missing)
+    whole << tr("Found %1: %2.").arg(scopeText(rule), demandText(rule.asks));
+  QStringList definitions;
+  caution.because.forEach([&](Feature feature) { definitions << definition(feature); });
+  if (!definitions.isEmpty())
     whole << definitions.join(QLatin1Char(' '));
+  if (rule.after) {
+    const QString before = demandText(rule.after->demand);
+    whole << (rule.after->lasting > Seconds{}
+                  ? tr("Before it: %1, for more than %2 without a break.").arg(before, clock(rule.after->lasting))
+                  : tr("Before it: %1.").arg(before));
   }
   if (rule.threshold)
-    whole << measuredText(rule, caution.measured) + QStringLiteral(". ") +
-                 (rule.threshold->origin == ThresholdOrigin::ours
-                      ? tr("The mark is this program's own: no published threshold is known.")
-                      : tr("The mark is a published one."));
+    whole << QStringLiteral("%1. %2").arg(measuredText(caution, knowledge, plan), markText(rule));
+}
+
+void addRule(QStringList& whole, const Rule& rule, const RuleBook& book) {
+  if (!rule.ages.empty()) {
+    QStringList ages;
+    rule.ages.forEach([&](AgeBand band) { ages << text(band); });
+    whole << tr("For people aged %1.").arg(ages.join(QStringLiteral(", ")));
+  }
   whole << tr("Why: %1").arg(QString::fromStdString(rule.why));
   if (!rule.instead.empty())
     whole << tr("Instead: %1.").arg(QString::fromStdString(rule.instead));
@@ -110,6 +113,17 @@ void addRule(QStringList& whole, const Caution& caution, const Rule& rule, const
   whole << tr("Rule %1, reviewed %2.").arg(QString::fromStdString(rule.id.value), dateText(rule.reviewed));
 }
 
+// What somebody's clinician wrote, and what that does.
+void addPaper(QStringList& whole, const Caution& caution, const Clearance& paper) {
+  if (caution.instructed)
+    whole << tr("By written instruction %1: %2. The rule itself says %3.")
+                 .arg(giverText(paper), text(caution.level), text(caution.rule->level));
+  else
+    whole << tr("A clearance on file, %1, lowers \"ask first\" to \"watch\".").arg(giverText(paper));
+  if (!paper.note.empty())
+    whole << tr("Noted there: %1").arg(QString::fromStdString(paper.note));
+}
+
 } // namespace
 
 CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const ClassPlan& plan,
@@ -119,12 +133,13 @@ CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const 
   words.who = person ? QString::fromStdString(person->name) : tr("Everybody");
   const QString place = placeText(caution, knowledge, plan);
   const QString name = QString::fromStdString(caution.name);
+  const PersonCondition* held = conditionOf(caution, person);
+  const Clearance* paper =
+      held && caution.clearance < held->clearances.size() ? &held->clearances[caution.clearance] : nullptr;
   QStringList whole;
   switch (caution.kind) {
   case CautionKind::rule:
-    words.what = caution.because.empty() ? QString::fromStdString(caution.rule->why) : featureList(caution.because);
-    if (caution.rule->threshold)
-      words.what += QStringLiteral(": ") + measuredText(*caution.rule, caution.measured);
+    words.what = saidBy(caution, paper, knowledge, plan, evaluation);
     words.instead = QString::fromStdString(caution.rule->instead);
     break;
   case CautionKind::unknownMovement:
@@ -145,7 +160,6 @@ CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const 
   }
   words.headline = QStringLiteral("%1 \u00b7 %2 \u00b7 %3").arg(words.who, place, text(caution.level));
   whole << words.headline;
-  const PersonCondition* held = conditionOf(caution, person);
   if (held) {
     const Condition* condition = knowledge.rules.findCondition(held->condition);
     QString line = condition ? QString::fromStdString(condition->name) : QString::fromStdString(held->condition.value);
@@ -156,15 +170,17 @@ CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const 
     }
     whole << tr("Condition: %1.").arg(line);
   }
-  if (caution.kind == CautionKind::rule)
-    addRule(whole, caution, *caution.rule, knowledge.rules);
-  else
+  if (caution.kind == CautionKind::rule) {
+    addFound(whole, caution, knowledge, plan, evaluation);
+    addRule(whole, *caution.rule, knowledge.rules);
+  } else {
     whole << words.what + QLatin1Char('.');
+  }
   if (caution.assumed)
     whole << tr(
         "Something about this condition has not been filled in; it was taken as holding, to be on the careful side.");
-  if (caution.cleared)
-    whole << tr("A clearance on file lowers \"ask first\" to \"watch\".");
+  if (paper)
+    addPaper(whole, caution, *paper);
   whole << standingNotice();
   words.whole = whole.join(QLatin1Char('\n'));
   return words;

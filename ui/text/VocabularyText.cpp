@@ -180,6 +180,12 @@ QString text(Verification verification) {
                                QT_TRANSLATE_NOOP("VocabularyText", "from memory, not yet checked against the source")});
 }
 
+QString text(AgeBand band) {
+  return listed(band, {QT_TRANSLATE_NOOP("VocabularyText", "under 18"), QT_TRANSLATE_NOOP("VocabularyText", "18 to 39"),
+                       QT_TRANSLATE_NOOP("VocabularyText", "40 to 64"), QT_TRANSLATE_NOOP("VocabularyText", "65 to 79"),
+                       QT_TRANSLATE_NOOP("VocabularyText", "80 and over")});
+}
+
 QString text(OptionKind kind) {
   return listed(kind, {QT_TRANSLATE_NOOP("VocabularyText", "easier"), QT_TRANSLATE_NOOP("VocabularyText", "harder"),
                        QT_TRANSLATE_NOOP("VocabularyText", "adapted")});

@@ -23,7 +23,7 @@ protected:
     for (const Movement& each : knowledge.catalogue.movements()) {
       const Position* start = knowledge.transitions.find(each.start);
       const Position* end = knowledge.transitions.find(each.end);
-      if (start->elevation == elevation && end->elevation == elevation && each.features.empty() &&
+      if (start->elevation == elevation && end->elevation == elevation && each.features.empty() && each.props.empty() &&
           each.sides == Sides::together)
         return dosed(stepOf(StepId{id}, each), seconds, DoseUnit::seconds);
     }

@@ -19,15 +19,25 @@ protected:
     EXPECT_TRUE(way) << from.value << " -> " << to.value;
     return way ? way->seconds : Seconds{};
   }
-  static std::vector<PositionId> positions(Elevation lowest, Elevation highest) {
+  // On a chair only the feet touch the floor; all who sit, lie or kneel on the floor touch it with more.
+  static bool onTheFloor(const Position& position) {
+    return !position.pose.on.without({Contact::footNear, Contact::footFar}).empty();
+  }
+  static std::vector<PositionId> positions(Elevation lowest, Elevation highest, bool (*asked)(const Position&)) {
     std::vector<PositionId> ids;
     for (const Position& each : graph().positions())
-      if (each.elevation >= lowest && each.elevation <= highest)
+      if (each.elevation >= lowest && each.elevation <= highest && asked(each))
         ids.push_back(each.id);
     EXPECT_FALSE(ids.empty());
     return ids;
   }
-  static std::vector<PositionId> floorPositions() { return positions(Elevation::faceDown, Elevation::handsAndKnees); }
+  static std::vector<PositionId> positions(Elevation lowest, Elevation highest) {
+    return positions(lowest, highest, [](const Position&) { return true; });
+  }
+  static std::vector<PositionId> floorPositions(Elevation lowest = Elevation::faceDown,
+                                                Elevation highest = Elevation::handsAndKnees) {
+    return positions(lowest, highest, onTheFloor);
+  }
   static std::vector<PositionId> standingPositions() { return positions(Elevation::standing, Elevation::standing); }
   // The shortest way from any of these to any standing position.
   static Seconds shortestRise(const std::vector<PositionId>& from) {
@@ -68,7 +78,7 @@ TEST_F(RealWays, FromTheFloorToStandingLeavesAnOlderGroupItsTime) {
 // Order of protocols timed in studies (review: Cattuzzo et al. 2020, IJERPH 17: 5794): rising from the back takes no
 // less than rising from sitting on the floor.
 TEST_F(RealWays, FromTheBackToStandingTakesNoLessThanFromSitting) {
-  const std::vector<PositionId> sitting = positions(Elevation::sitting, Elevation::sitting);
+  const std::vector<PositionId> sitting = floorPositions(Elevation::sitting, Elevation::sitting);
   for (const PositionId& back : positions(Elevation::faceUp, Elevation::faceUp))
     EXPECT_GE(shortestRise({back}), shortestRise(sitting)) << back.value;
 }
@@ -102,6 +112,34 @@ TEST_F(RealWays, RisingFromTheFloorIsSaidToBeRising) {
   for (const PositionId& down : floorPositions())
     for (const PositionId& up : standingPositions())
       EXPECT_TRUE(ways.between(down, up).value().unavoided.contains(Feature::rise)) << down.value;
+}
+
+// A chair may not be to hand: one sits on it when a movement asks for it, and never on the way elsewhere.
+TEST_F(RealWays, NoWayLeadsOverAChairThatNobodyAskedFor) {
+  std::vector<FeatureSet> avoided{{}};
+  for (std::size_t i = 0; i < kWordCount<Feature>; ++i)
+    avoided.push_back({static_cast<Feature>(i)});
+  const PositionId chair{"sitting-chair"};
+  ASSERT_TRUE(graph().find(chair));
+  for (FeatureSet avoid : avoided) {
+    const Ways ways(graph(), avoid);
+    for (const Position& from : graph().positions())
+      for (const Position& to : graph().positions()) {
+        const auto way = ways.between(from.id, to.id);
+        ASSERT_TRUE(way);
+        for (const Change* change : way->changes)
+          EXPECT_TRUE(change->to != chair || to.id == chair) << from.id.value << " -> " << to.id.value;
+      }
+  }
+}
+
+// Common practice, no source: sitting down and standing up at a chair is no change between floor and standing.
+TEST_F(RealWays, RisingFromAChairIsNoRisingFromTheFloor) {
+  const Ways ways(graph(), {});
+  const auto up = ways.between(PositionId{"sitting-chair"}, PositionId{"stand"});
+  ASSERT_TRUE(up);
+  EXPECT_FALSE(up->features.contains(Feature::rise));
+  EXPECT_LT(up->seconds, shortestRise(floorPositions()));
 }
 
 TEST_F(RealWays, EveryWayWithAChangeHasACue) {

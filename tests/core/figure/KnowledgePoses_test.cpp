@@ -1,6 +1,7 @@
 // Every pose that comes with the program, held to what its file says.
 #include "core/figure/Handle.h"
 #include "core/figure/Passage.h"
+#include "core/figure/Skeleton.h"
 #include "tests/support/PoseFile.h"
 
 #include <algorithm>
@@ -38,7 +39,7 @@ void expectAtRest(const LabelledPose& entry) {
 
 TEST(KnowledgePoses, PositionsRestWithinAMillimetre) {
   const std::vector<LabelledPose> poses = positionPoses();
-  EXPECT_EQ(poses.size(), 26u);
+  EXPECT_EQ(poses.size(), 27u);
   for (const LabelledPose& entry : poses) {
     expectAtRest(entry);
     EXPECT_FALSE(entry.pose.on.empty()) << entry.label;
@@ -66,6 +67,9 @@ TEST(KnowledgePoses, PositionsAreAsHighAsTheirElevation) {
       EXPECT_GT(head, 0.38) << entry.label;
     } else if (entry.label.find("kneel-") != std::string::npos || entry.label == "tall-kneel") {
       EXPECT_NEAR(pelvis, 0.276, 0.03) << entry.label;
+    } else if (entry.label == "sitting-chair") { // a seat as high as the shank is long
+      EXPECT_NEAR(pelvis, skeleton::kShank + skeleton::kAnkleHeight, 0.03) << entry.label;
+      EXPECT_GT(head, 0.6) << entry.label;
     } else if (entry.label.starts_with("stand")) {
       EXPECT_GT(pelvis, 0.5) << entry.label;
     }

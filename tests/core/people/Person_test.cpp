@@ -29,14 +29,14 @@ TEST(Person, NoNameHasNoInitials) {
 }
 
 TEST(Clearance, HoldsFromTheDayItIsGiven) {
-  const Clearance clearance{on(2026, 3, 10), std::nullopt, "", {}, ""};
+  const Clearance clearance{on(2026, 3, 10), std::nullopt, "", {}, {}, ""};
   EXPECT_FALSE(holdsOn(clearance, on(2026, 3, 9)));
   EXPECT_TRUE(holdsOn(clearance, on(2026, 3, 10)));
   EXPECT_TRUE(holdsOn(clearance, on(2031, 1, 1)));
 }
 
 TEST(Clearance, HoldsOnItsLastDayAndNoLonger) {
-  const Clearance clearance{on(2026, 3, 10), on(2026, 4, 1), "", {}, ""};
+  const Clearance clearance{on(2026, 3, 10), on(2026, 4, 1), "", {}, {}, ""};
   EXPECT_TRUE(holdsOn(clearance, on(2026, 4, 1)));
   EXPECT_FALSE(holdsOn(clearance, on(2026, 4, 2)));
 }

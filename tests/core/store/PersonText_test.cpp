@@ -23,8 +23,8 @@ TEST(ParsePerson, ReadsEverythingThatMayBeKnown) {
                             dateFromIso("2027-01-31"),
                             "her midwife",
                             {Feature::supine, Feature::flexLoad},
-                            "By letter.",
-                            Level::adapt};
+                            Level::adapt,
+                            "By letter."};
   const PersonCondition pregnancy{
       {"pregnancy"},
       {{"due", *dateFromIso("2027-03-01")}, {"complications", false}, {"phase", std::string("settled")}},

@@ -79,7 +79,7 @@ private:
     for (std::size_t i = upTo(3); i > 0; --i)
       condition.qualifiers.emplace(text(1, 20), qualifier());
     for (std::size_t clearances = upTo(3); condition.clearances.size() < clearances;) {
-      Clearance clearance{date(), {}, text(0, 40), {}, flag() ? text(0, 60) : "", {}};
+      Clearance clearance{date(), {}, text(0, 40), {}, {}, flag() ? text(0, 60) : ""};
       if (flag())
         clearance.sets = word<Level>();
       if (flag())

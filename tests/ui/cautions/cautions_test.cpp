@@ -1,7 +1,9 @@
+#include "core/evaluate/Swaps.h"
 #include "tests/support/NothingCut.h"
 #include "tests/support/PanelFixture.h"
 #include "ui/cautions/CautionDelegate.h"
 #include "ui/cautions/CautionList.h"
+#include "ui/cautions/SwapMenu.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/VocabularyText.h"
 
@@ -165,6 +167,82 @@ TEST_F(Cautions, RowsAreAsTallAsTheirWordsAndDoNotOverlap) {
     EXPECT_GE(view().visualRect(first).height(),
               view().fontMetrics().boundingRect(QRect(0, 0, width, 10000), Qt::TextWordWrap, all).height());
   }
+}
+
+// The first caution on a step about one person for which something can be done instead.
+const Caution* swappable(const PlanDocument& document) {
+  for (const Caution& caution : document.evaluation().cautions)
+    if (caution.step && caution.person != Finding::kNone &&
+        !swapsFor(document.knowledge(), document.plan(), document.roster(), document.day(), caution,
+                  document.evaluation().people[caution.person])
+             .empty())
+      return &caution;
+  return nullptr;
+}
+
+std::vector<QAction*> offers(const SwapMenu& menu) {
+  std::vector<QAction*> all;
+  for (QAction* action : menu.actions())
+    if (!action->isSeparator() && action->isEnabled())
+      all.push_back(action);
+  return all;
+}
+
+TEST_F(Cautions, OfferWhatOnePersonMayDoInsteadAsHerVariant) {
+  const Caution* caution = swappable(document);
+  ASSERT_TRUE(caution);
+  const ClassPlan before = document.plan();
+  const StepId step = *caution->step;
+  const PersonId person = document.evaluation().people[caution->person];
+  const Rule* rule = caution->rule;
+  SwapMenu menu(document);
+  menu.fill(*caution);
+  ASSERT_FALSE(offers(menu).empty());
+  offers(menu).front()->trigger();
+  ASSERT_TRUE(variantOf(*findStep(document.plan(), step), person));
+  for (const Caution& each : document.evaluation().cautions)
+    EXPECT_FALSE(each.step == step && each.rule == rule && each.person != Finding::kNone &&
+                 document.evaluation().people[each.person] == person);
+  document.undoStack()->undo();
+  EXPECT_EQ(document.plan(), before);
+}
+
+TEST_F(Cautions, AVariantCanBeTakenBack) {
+  const Caution caution = *swappable(document);
+  const StepId step = *caution.step;
+  const PersonId person = document.evaluation().people[caution.person];
+  const ClassPlan before = document.plan();
+  document.perform(SetVariant{step, {person, findStep(before, step)->movement, {}}}, QStringLiteral("x"));
+  SwapMenu menu(document);
+  menu.fill(caution);
+  offers(menu).front()->trigger();
+  EXPECT_EQ(document.plan(), before);
+}
+
+TEST_F(Cautions, OfferASwapForEverybody) {
+  const Caution caution = *swappable(document);
+  const Step before = *findStep(document.plan(), *caution.step);
+  SwapMenu menu(document);
+  menu.fill(caution);
+  const auto all = offers(menu);
+  all.back()->trigger();
+  const Step after = *findStep(document.plan(), *caution.step);
+  EXPECT_TRUE(after.movement != before.movement || after.option != before.option);
+  EXPECT_TRUE(after.variants.empty());
+}
+
+TEST_F(Cautions, TheButtonForSwapsIsForStepsAlone) {
+  StepId step;
+  const QModelIndex row = stepRow(step);
+  QToolButton* button = nullptr;
+  for (QToolButton* each : list.findChildren<QToolButton*>())
+    if (each->menu())
+      button = each;
+  ASSERT_TRUE(button);
+  view().setCurrentIndex(row);
+  EXPECT_TRUE(button->isEnabled());
+  view().setCurrentIndex(row.parent());
+  EXPECT_FALSE(button->isEnabled());
 }
 
 } // namespace

@@ -62,7 +62,7 @@ TEST_F(Said, WhatWasAssumedAndWhatWasClearedIsSaid) {
   EXPECT_EQ(asked.level, Level::askFirst);
   EXPECT_FALSE(of(asked).whole.contains(QStringLiteral("clearance on file")));
   person.conditions[0].clearances = {
-      {Date{std::chrono::year{2026}, std::chrono::month{11}, std::chrono::day{1}}, {}, "clinic", {}, {}}};
+      {Date{std::chrono::year{2026}, std::chrono::month{11}, std::chrono::day{1}}, {}, "clinic", {}, {}, {}}};
   screen("shoulder-bridge", person);
   EXPECT_EQ(evaluation.cautions.front().level, Level::watch);
   EXPECT_TRUE(of(evaluation.cautions.front()).whole.contains(QStringLiteral("clearance on file")));

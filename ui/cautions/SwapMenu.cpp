@@ -1,0 +1,98 @@
+#include "ui/cautions/SwapMenu.h"
+
+#include "core/evaluate/Swaps.h"
+#include "ui/text/MovementText.h"
+#include "ui/text/VocabularyText.h"
+
+#include <algorithm>
+#include <numeric>
+
+namespace matwright {
+namespace {
+
+int sum(const LevelCounts& counts) { return std::accumulate(counts.begin(), counts.end(), 0); }
+
+QString nameOf(const Swap& swap) {
+  const QString option = swap.option ? QString::fromStdString(swap.option->name) : QString();
+  if (swap.sameMovement)
+    return option.isEmpty() ? SwapMenu::tr("As written") : option;
+  const QString movement = QString::fromStdString(swap.movement->name);
+  return option.isEmpty() ? movement : SwapMenu::tr("%1 (%2)", "a movement and its option").arg(movement, option);
+}
+
+QString nameOf(const PersonId& id, const std::vector<Person>& roster) {
+  const auto at = std::find_if(roster.begin(), roster.end(), [&](const Person& person) { return person.id == id; });
+  return QString::fromStdString(at == roster.end() ? id.value : at->name);
+}
+
+// A menu takes an ampersand for the mark of a key.
+QString forMenu(QString text) { return text.replace(QLatin1Char('&'), QStringLiteral("&&")); }
+
+} // namespace
+
+QString swapText(const Swap& swap) {
+  QStringList effects;
+  effects << SwapMenu::tr("%n caution(s) gone", nullptr, sum(swap.gone));
+  if (const int come = sum(swap.come))
+    effects << SwapMenu::tr("%n new", nullptr, come);
+  if (swap.left)
+    effects << SwapMenu::tr("left: %1").arg(text(*swap.left));
+  if (std::abs(swap.added.value()) >= 1)
+    effects << signedClock(swap.added);
+  if (swap.addedChanges > 0)
+    effects << SwapMenu::tr("%n change(s) of position more", nullptr, swap.addedChanges);
+  else if (swap.addedChanges < 0)
+    effects << SwapMenu::tr("%n change(s) of position fewer", nullptr, -swap.addedChanges);
+  swap.fetched.forEach([&](Prop prop) { effects << SwapMenu::tr("needs: %1").arg(text(prop)); });
+  return QStringLiteral("%1 \u2013 %2").arg(nameOf(swap), effects.join(QStringLiteral(", ")));
+}
+
+SwapMenu::SwapMenu(PlanDocument& document, QWidget* parent) : QMenu(parent), document_(document) {
+  setAccessibleName(tr("What instead"));
+}
+
+void SwapMenu::fill(const Caution& caution) {
+  clear();
+  if (!caution.step) {
+    addSection(tr("About the class as a whole: no step to swap"));
+    return;
+  }
+  if (caution.person != Finding::kNone) {
+    const PersonId person = document_.evaluation().people[caution.person];
+    const QString name = nameOf(person, document_.roster());
+    addSection(tr("For %1 alone, printed on the card").arg(forMenu(name)));
+    addTakeBack(*caution.step, person, name);
+    addSwaps(caution, person, kMostForPerson);
+  }
+  addSection(tr("For everybody"));
+  addSwaps(caution, std::nullopt, kMostForEverybody);
+}
+
+void SwapMenu::addSwaps(const Caution& caution, const std::optional<PersonId>& person, std::size_t most) {
+  const std::vector<Swap> swaps =
+      swapsFor(document_.knowledge(), document_.plan(), document_.roster(), document_.day(), caution, person);
+  const StepId id = *caution.step;
+  for (std::size_t i = 0; i < swaps.size() && i < most; ++i) {
+    const Swap& swap = swaps[i];
+    const QString what = nameOf(swap);
+    const Edit edit = person ? Edit(SetVariant{id, variantFor(*person, swap)})
+                             : Edit(ReplaceStep{id, swapped(*findStep(document_.plan(), id), swap)});
+    const QString undo =
+        person ? tr("%1 for %2").arg(what, nameOf(*person, document_.roster())) : tr("%1 instead").arg(what);
+    connect(addAction(forMenu(swapText(swap))), &QAction::triggered, this,
+            [this, edit, undo] { document_.perform(edit, undo); });
+  }
+  if (swaps.empty())
+    addAction(tr("Nothing found that raises less"))->setEnabled(false);
+}
+
+void SwapMenu::addTakeBack(StepId step, const PersonId& person, const QString& name) {
+  const Step* held = findStep(document_.plan(), step);
+  if (!held || !variantOf(*held, person))
+    return;
+  connect(addAction(tr("As everybody does it")), &QAction::triggered, this, [this, step, person, name] {
+    document_.perform(RemoveVariant{step, person}, tr("%1 as everybody").arg(name));
+  });
+}
+
+} // namespace matwright
