@@ -112,7 +112,7 @@ inline const std::string kFullOwnKnowledge = R"({
       "prerequisites": ["curl"],
       "counters": ["side-lift"],
       "poses": {
-        "start": {"base": "lying", "set": {}},
+        "start": {"base": "lying", "set": {}, "view": "side", "flip": false, "on": ["back", "head"], "wall": ["back"]},
         "end": {
           "base": "upright",
           "set": {
@@ -138,7 +138,10 @@ inline const std::string kFullOwnKnowledge = R"({
           "effort": 1,
           "dose": {"amount": 3, "unit": "breaths"},
           "tempo": {"secondsPerCount": 2, "phases": [{"breath": "free", "counts": 3}]},
-          "poses": {"start": {"base": "lying", "set": {}}, "end": {"base": "lying", "set": {"neck": 10}}}
+          "poses": {
+            "start": {"base": "lying", "set": {}, "view": "top", "flip": false, "on": ["back"], "wall": ["feet"]},
+            "end": {"base": "lying", "set": {"neck": 10}, "view": "top", "flip": true, "on": ["back"], "wall": ["feet"]}
+          }
         }
       ]
     }
