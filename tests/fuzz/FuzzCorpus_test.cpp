@@ -65,7 +65,8 @@ TEST_P(FuzzCorpus, HoldsTheInvariantsWhenSpoilt) {
 
 INSTANTIATE_TEST_SUITE_P(Documents, FuzzCorpus,
                          testing::Values(Corpus{"class", brokenInvariantOfClass},
-                                         Corpus{"person", brokenInvariantOfPerson}),
+                                         Corpus{"person", brokenInvariantOfPerson},
+                                         Corpus{"knowledge", brokenInvariantOfKnowledge}),
                          [](const auto& test) { return std::string(test.param.name); });
 
 } // namespace

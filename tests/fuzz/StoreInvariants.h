@@ -29,6 +29,30 @@ const char* brokenInvariant(std::string_view text, Result<Stored<Value>> (*parse
   return nullptr;
 }
 
+// The same for what a studio knows of its own, over nothing that comes with the program. All its errors are given, and
+// none of them may be without words.
+inline const char* brokenInvariantOfKnowledge(std::string_view text) {
+  static const Knowledge none;
+  const auto first = parseOwnKnowledge(text, "f", none);
+  if (!first) {
+    for (const Error& error : first.error())
+      if (error.file != "f" || error.expected.empty())
+        return "an error without words";
+    return first.error().empty() ? "refused without an error" : nullptr;
+  }
+  for (const KeptTree& kept : {first->kept, KeptTree()}) {
+    const std::string written = ownKnowledgeText(first->value, kept);
+    const auto second = parseOwnKnowledge(written, "f", none);
+    if (!second)
+      return "what was written cannot be read";
+    if (!(second->value == first->value))
+      return "what was written reads as another value";
+    if (ownKnowledgeText(second->value, second->kept) != written)
+      return "the same value was written as other bytes";
+  }
+  return nullptr;
+}
+
 inline const char* brokenInvariantOfClass(std::string_view text) {
   return brokenInvariant<ClassPlan>(text, parseClass, classText);
 }

@@ -112,7 +112,7 @@ QWidget* CautionList::makeHead() {
   reasonButton_->setCheckable(true);
   reasonButton_->setStyleSheet(QStringLiteral("QToolButton { padding: 3px 6px; }"));
   reasonButton_->setToolTip(tr("Show condition, rule, sources and what is disputed for the caution chosen"));
-  swapButton_->setText(tr("What instead"));
+  swapButton_->setText(tr("Instead"));
   swapButton_->setPopupMode(QToolButton::InstantPopup);
   swapButton_->setStyleSheet(reasonButton_->styleSheet());
   swapButton_->setToolTip(tr("Offer other ways to do the step, for one person or for everybody"));
