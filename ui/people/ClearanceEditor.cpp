@@ -8,18 +8,25 @@
 #include "ui/controls/RowText.h"
 #include "ui/text/VocabularyText.h"
 
+#include <QComboBox>
 #include <QGridLayout>
 #include <QLineEdit>
+#include <QSignalBlocker>
 #include <QToolButton>
 
 namespace matwright {
 
 ClearanceEditor::ClearanceEditor(FeatureSet offered, QWidget* parent)
     : QWidget(parent), offered_(offered), given_(new DateField(tr("Given on"), tr("Set the date"))),
-      until_(new DateField(tr("Holds until"), tr("No end: set one"))), by_(lineField(tr("Given by"), kLongestName)),
-      note_(lineField(tr("Note on the clearance"), kLongestNote)), features_(new QToolButton),
-      menu_(new CheckMenu(this)), featureWords_(softLabel({})), state_(softLabel({})) {
+      until_(new DateField(tr("Holds until"), tr("No end: set one"))), says_(new QComboBox),
+      by_(lineField(tr("Given by"), kLongestName)), note_(lineField(tr("Note on the clearance"), kLongestNote)),
+      features_(new QToolButton), menu_(new CheckMenu(this)), featureWords_(softLabel({})), state_(softLabel({})) {
   given_->setRequired(true);
+  says_->setAccessibleName(tr("What it says"));
+  keepWheelForFocus(says_);
+  says_->addItem(tr("agreed (ask first becomes watch)"));
+  for (std::size_t level = 0; level < kWordCount<Level>; ++level)
+    says_->addItem(tr("written instruction: %1").arg(text(static_cast<Level>(level))));
   by_->setPlaceholderText(tr("surgeon, physiotherapist, midwife \u2026"));
   note_->setPlaceholderText(tr("what was said, in short"));
   features_->setText(tr("Choose"));
@@ -44,6 +51,7 @@ ClearanceEditor::ClearanceEditor(FeatureSet offered, QWidget* parent)
   };
   add(tr("Given on"), given_);
   add(tr("Holds until"), until_);
+  add(tr("What it says"), says_);
   add(tr("Given by"), by_);
   add(tr("Note"), note_);
   grid->addWidget(besideLabel(tr("Speaks for"), features_), row, 0, Qt::AlignTop);
@@ -63,6 +71,12 @@ ClearanceEditor::ClearanceEditor(FeatureSet offered, QWidget* parent)
   connect(until_, &DateField::edited, this, [this](std::optional<Date> date) {
     clearance_.until = date;
     Q_EMIT edited(clearance_, QStringLiteral("until"));
+  });
+  connect(says_, &QComboBox::currentIndexChanged, this, [this](int index) {
+    if (index < 0)
+      return;
+    clearance_.sets = index > 0 ? std::optional{static_cast<Level>(index - 1)} : std::nullopt;
+    Q_EMIT edited(clearance_, QStringLiteral("sets"));
   });
   connect(by_, &QLineEdit::textEdited, this, [this](const QString& words_) {
     clearance_.by = words_.toStdString();
@@ -100,6 +114,10 @@ void ClearanceEditor::show(const Clearance& clearance, Date day) {
   given_->setDate(clearance.given);
   until_->setProposal(day);
   until_->setDate(clearance.until);
+  {
+    const QSignalBlocker quiet(says_);
+    says_->setCurrentIndex(clearance.sets ? static_cast<int>(*clearance.sets) + 1 : 0);
+  }
   showText(by_, QString::fromStdString(clearance.by));
   showText(note_, QString::fromStdString(clearance.note));
   featureWords_->setText(clearance.features.empty() ? tr("everything that belongs to this condition")
@@ -110,7 +128,11 @@ void ClearanceEditor::show(const Clearance& clearance, Date day) {
 
 void ClearanceEditor::showState(Date day) {
   const QString on = dateText(day);
-  if (holdsOn(clearance_, day))
+  if (holdsOn(clearance_, day) && clearance_.sets)
+    state_->setText(tr("Holds on %1, the day of this class: a written instruction comes before the rule, so what it "
+                       "speaks for is \"%2\".")
+                        .arg(on, text(*clearance_.sets)));
+  else if (holdsOn(clearance_, day))
     state_->setText(
         tr("Holds on %1, the day of this class: lowers \"ask first\" to \"watch\", never \"leave out\".").arg(on));
   else if (std::chrono::sys_days{day} < std::chrono::sys_days{clearance_.given})

@@ -4,6 +4,7 @@
 
 #include <QWidget>
 
+class QComboBox;
 class QLabel;
 class QLineEdit;
 class QToolButton;
@@ -13,7 +14,7 @@ namespace matwright {
 class CheckMenu;
 class DateField;
 
-// What a person's clinician allowed: when, until when, by whom, and for which features.
+// What a person's clinician allowed or instructed: when, until when, by whom, and for which features.
 class ClearanceEditor : public QWidget {
   Q_OBJECT
 
@@ -34,6 +35,7 @@ private:
   FeatureSet offered_;
   Clearance clearance_;
   DateField *given_, *until_;
+  QComboBox* says_; // agreed, or a written instruction and its level
   QLineEdit *by_, *note_;
   QToolButton* features_;
   CheckMenu* menu_;

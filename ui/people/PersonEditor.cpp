@@ -5,15 +5,52 @@
 #include "ui/controls/Labels.h"
 #include "ui/people/ConditionEditor.h"
 #include "ui/people/ConditionPicker.h"
+#include "ui/text/VocabularyText.h"
 
+#include <QComboBox>
+#include <QDoubleSpinBox>
 #include <QGridLayout>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
+#include <cmath>
 
 namespace matwright {
+namespace {
+
+// A measure that may be open: one notch below the least that can be, the box says so.
+QDoubleSpinBox* measureBox(const QString& name, const QString& unit, double least, double most, int decimals,
+                           double step) {
+  auto* box = new QDoubleSpinBox;
+  box->setAccessibleName(name);
+  box->setDecimals(decimals);
+  box->setRange(least - std::pow(10., -decimals), most);
+  box->setSingleStep(step);
+  box->setSuffix(unit);
+  box->setSpecialValueText(PersonEditor::tr("not noted"));
+  keepWheelForFocus(box);
+  return box;
+}
+
+std::optional<double> measured(const QDoubleSpinBox& box) {
+  return box.value() > box.minimum() ? std::optional{box.value()} : std::nullopt;
+}
+
+void showMeasure(QDoubleSpinBox* box, const std::optional<double>& measure) {
+  const double value = measure.value_or(box->minimum());
+  if (std::abs(box->value() - value) < 0.5 * std::pow(10., -box->decimals()))
+    return; // there already: what is being typed stays
+  const QSignalBlocker quiet(box);
+  box->setValue(value);
+}
+
+} // namespace
 
 PersonEditor::PersonEditor(PlanDocument& plan, PeopleDocument& people, QWidget* parent)
     : QWidget(parent), plan_(plan), people_(people), name_(lineField(tr("Name"), kLongestName)),
-      initials_(lineField(tr("Initials"), kLongestName)), note_(new NoteField(tr("Note"), kLongestNote, 3)),
+      initials_(lineField(tr("Initials"), kLongestName)), age_(new QComboBox),
+      stature_(measureBox(tr("Stature"), tr(" m"), Person::kShortest, Person::kTallest, 2, 0.01)),
+      mass_(measureBox(tr("Body mass"), tr(" kg"), Person::kLightest, Person::kHeaviest, 1, 1)),
+      wishes_(new NoteField(tr("Wishes"), kLongestNote, 2)), note_(new NoteField(tr("Note"), kLongestNote, 3)),
       conditionColumn_(new QVBoxLayout) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(16, 10, 16, 10);
@@ -26,7 +63,17 @@ PersonEditor::PersonEditor(PlanDocument& plan, PeopleDocument& people, QWidget* 
   };
   add(0, tr("Name"), name_);
   add(1, tr("Initials"), initials_);
-  add(2, tr("Note"), note_);
+  add(2, tr("Age"), age_);
+  add(3, tr("Stature"), stature_);
+  add(4, tr("Body mass"), mass_);
+  add(5, tr("Wishes"), wishes_);
+  add(6, tr("Note"), note_);
+  age_->setAccessibleName(tr("Age"));
+  keepWheelForFocus(age_);
+  age_->addItem(tr("not noted"));
+  for (std::size_t band = 0; band < kWordCount<AgeBand>; ++band)
+    age_->addItem(text(static_cast<AgeBand>(band)));
+  wishes_->setToolTip(tr("What the person comes for"));
   name_->setToolTip(tr("May be an alias"));
   initials_->setToolTip(tr("Printed on the card in place of the name"));
   column->addLayout(grid);
@@ -58,7 +105,8 @@ PersonEditor::PersonEditor(PlanDocument& plan, PeopleDocument& people, QWidget* 
     change([&](Person& person) { person.note = words.toStdString(); }, tr("Change a note"), QStringLiteral("note"));
   });
   connect(picker, &ConditionPicker::picked, this, &PersonEditor::addCondition);
-  for (QWidget* field : {static_cast<QWidget*>(name_), static_cast<QWidget*>(initials_), static_cast<QWidget*>(note_)})
+  connectProfile();
+  for (QWidget* field : std::initializer_list<QWidget*>{name_, initials_, age_, stature_, mass_, wishes_, note_})
     whenFocusLeaves(field, this, [this] {
       people_.sealGesture();
       refresh();
@@ -69,6 +117,28 @@ PersonEditor::PersonEditor(PlanDocument& plan, PeopleDocument& people, QWidget* 
     picker->setConditions(plan_.knowledge().rules.conditions);
     shown_.clear(); // what is known of the conditions shown may have changed
     refresh();
+  });
+}
+
+void PersonEditor::connectProfile() {
+  connect(age_, &QComboBox::currentIndexChanged, this, [this](int index) {
+    if (index < 0)
+      return;
+    change(
+        [&](Person& person) {
+          person.ageBand = index > 0 ? std::optional{static_cast<AgeBand>(index - 1)} : std::nullopt;
+        },
+        tr("Change an age"), QStringLiteral("age"));
+  });
+  connect(stature_, &QDoubleSpinBox::valueChanged, this, [this] {
+    change([&](Person& person) { person.stature = measured(*stature_); }, tr("Change a stature"),
+           QStringLiteral("stature"));
+  });
+  connect(mass_, &QDoubleSpinBox::valueChanged, this, [this] {
+    change([&](Person& person) { person.mass = measured(*mass_); }, tr("Change a body mass"), QStringLiteral("mass"));
+  });
+  connect(wishes_, &NoteField::edited, this, [this](const QString& words) {
+    change([&](Person& person) { person.wishes = words.toStdString(); }, tr("Change wishes"), QStringLiteral("wishes"));
   });
 }
 
@@ -114,6 +184,7 @@ void PersonEditor::refresh() {
     if (!name_->hasFocus() || !name_->text().trimmed().isEmpty())
       showText(name_, name);
   showText(initials_, QString::fromStdString(person->initials));
+  showProfile(*person);
   note_->showNote(QString::fromStdString(person->note));
   std::vector<ConditionId> wanted;
   for (const PersonCondition& held : person->conditions)
@@ -122,6 +193,14 @@ void PersonEditor::refresh() {
     rebuildConditions(*person);
   for (std::size_t i = 0; i < conditions_.size(); ++i)
     conditions_[i]->show(person->conditions[i], plan_.day());
+}
+
+void PersonEditor::showProfile(const Person& person) {
+  const QSignalBlocker quiet(age_);
+  age_->setCurrentIndex(person.ageBand ? static_cast<int>(*person.ageBand) + 1 : 0);
+  showMeasure(stature_, person.stature);
+  showMeasure(mass_, person.mass);
+  wishes_->showNote(QString::fromStdString(person.wishes));
 }
 
 void PersonEditor::rebuildConditions(const Person& person) {

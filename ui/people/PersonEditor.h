@@ -6,6 +6,8 @@
 #include <QWidget>
 #include <vector>
 
+class QComboBox;
+class QDoubleSpinBox;
 class QLineEdit;
 class QVBoxLayout;
 
@@ -27,7 +29,9 @@ public:
   void focusName(); // with the name selected, to be typed over
 
 private:
+  void connectProfile();
   void refresh();
+  void showProfile(const Person& person);
   void rebuildConditions(const Person& person);
   void addCondition(const ConditionId& condition);
   // Changes the person by `edit`; entries with the same `field` in one go are one.
@@ -37,7 +41,9 @@ private:
   PeopleDocument& people_;
   PersonId id_;
   QLineEdit *name_, *initials_;
-  NoteField* note_;
+  QComboBox* age_;                  // "not noted", then the bands
+  QDoubleSpinBox *stature_, *mass_; // at their least: not noted
+  NoteField *wishes_, *note_;
   QVBoxLayout* conditionColumn_;
   std::vector<ConditionId> shown_; // the conditions that have editors, in their order
   std::vector<ConditionEditor*> conditions_;

@@ -12,6 +12,7 @@
 
 #include <QComboBox>
 #include <QDateEdit>
+#include <QDoubleSpinBox>
 #include <QLabel>
 #include <QListView>
 #include <QListWidget>
@@ -243,6 +244,105 @@ TEST_F(People, AClearanceCanSpeakForSomeFeaturesAlone) {
   auto& by = named<QLineEdit>(QStringLiteral("Given by"));
   QTest::keyClicks(&by, QStringLiteral("surgeon"));
   EXPECT_EQ(person("person-5").conditions[0].clearances[0].by, "surgeon");
+}
+
+TEST_F(People, AWrittenInstructionComesBeforeTheRule) {
+  workspace.showPerson({"person-5"});
+  button(QStringLiteral("Add a clearance")).click();
+  named<QDateEdit>(QStringLiteral("Given on")).setDate(QDate(2026, 11, 20));
+  auto& instruction = named<QComboBox>(QStringLiteral("What it says"));
+  EXPECT_EQ(instruction.currentIndex(), 0);
+  instruction.setCurrentIndex(instruction.findText(QStringLiteral("written instruction: adapt")));
+  EXPECT_EQ(person("person-5").conditions[0].clearances[0].sets, Level::adapt);
+  EXPECT_GT(cautions("person-5", Level::adapt), 0);
+  EXPECT_EQ(cautions("person-5", Level::leaveOut), 0);
+  EXPECT_TRUE(says(QStringLiteral("a written instruction comes before the rule")));
+  EXPECT_FALSE(says(QStringLiteral("never \"leave out\"")));
+  const QString leftOut = QStringLiteral("written instruction: leave out");
+  instruction.setCurrentIndex(instruction.findText(leftOut));
+  EXPECT_EQ(person("person-5").conditions[0].clearances[0].sets, Level::leaveOut);
+  EXPECT_EQ(instruction.currentText(), leftOut);
+  testing::layOut(workspace, {800, 600});
+  EXPECT_THAT(testing::cutParts(workspace), ::testing::IsEmpty());
+  instruction.setCurrentIndex(0);
+  EXPECT_EQ(person("person-5").conditions[0].clearances[0].sets, std::nullopt);
+  EXPECT_TRUE(says(QStringLiteral("never \"leave out\"")));
+}
+
+TEST_F(People, AnAgeIsSetUndoneInOneStepAndSetBackToNotNoted) {
+  workspace.showPerson({"person-1"});
+  auto& age = named<QComboBox>(QStringLiteral("Age"));
+  ASSERT_EQ(age.count(), 6);
+  EXPECT_EQ(age.currentText(), QStringLiteral("not noted"));
+  age.setCurrentIndex(age.findText(QStringLiteral("65 to 79")));
+  EXPECT_EQ(person("person-1").ageBand, AgeBand::from65);
+  EXPECT_EQ(people.undoStack()->count(), 1);
+  people.undoStack()->undo();
+  EXPECT_EQ(people.people(), testing::sixPeople());
+  EXPECT_EQ(age.currentText(), QStringLiteral("not noted"));
+  people.undoStack()->redo();
+  EXPECT_EQ(age.currentText(), QStringLiteral("65 to 79"));
+  age.setCurrentIndex(0);
+  EXPECT_EQ(person("person-1").ageBand, std::nullopt);
+}
+
+TEST_F(People, MeasuresAreNotNotedAtTheLeastAndKeptWithinTheirBounds) {
+  workspace.showPerson({"person-1"});
+  struct Case {
+    const char* name;
+    std::optional<double> Person::*measure;
+    double usual, least, most;
+  };
+  for (const Case& one : {Case{"Stature", &Person::stature, 1.68, Person::kShortest, Person::kTallest},
+                          Case{"Body mass", &Person::mass, 62.5, Person::kLightest, Person::kHeaviest}}) {
+    auto& box = named<QDoubleSpinBox>(QLatin1String(one.name));
+    EXPECT_EQ(box.text(), QStringLiteral("not noted"));
+    for (const double value : {one.usual, one.least, one.most}) {
+      box.setValue(value);
+      EXPECT_EQ(person("person-1").*one.measure, value) << one.name;
+    }
+    box.setValue(0);
+    EXPECT_EQ(person("person-1").*one.measure, std::nullopt) << one.name;
+    EXPECT_EQ(box.text(), QStringLiteral("not noted"));
+  }
+}
+
+TEST_F(People, AProfileIsShownForEachPersonAndShowingItChangesNothing) {
+  Person rosa = person("person-1");
+  rosa.ageBand = AgeBand::from80;
+  rosa.stature = 1.655; // finer than is shown
+  rosa.mass = 58;
+  rosa.wishes = "to reach the top shelf";
+  people.change(rosa, {});
+  const int entries = people.undoStack()->count();
+  workspace.showPerson({"person-1"});
+  EXPECT_EQ(named<QComboBox>(QStringLiteral("Age")).currentText(), QStringLiteral("80 and over"));
+  EXPECT_EQ(named<QDoubleSpinBox>(QStringLiteral("Body mass")).value(), 58);
+  EXPECT_EQ(named<NoteField>(QStringLiteral("Wishes")).toPlainText(), QStringLiteral("to reach the top shelf"));
+  workspace.showPerson({"person-2"});
+  EXPECT_EQ(named<QDoubleSpinBox>(QStringLiteral("Stature")).text(), QStringLiteral("not noted"));
+  EXPECT_EQ(named<NoteField>(QStringLiteral("Wishes")).toPlainText(), QString());
+  EXPECT_EQ(people.undoStack()->count(), entries);
+  EXPECT_EQ(person("person-1"), rosa);
+}
+
+TEST_F(People, AMeasureIsTypedAsOneEntryAndStaysWithItsPerson) {
+  workspace.showPerson({"person-1"});
+  auto& stature = named<QDoubleSpinBox>(QStringLiteral("Stature"));
+  stature.selectAll();
+  QTest::keyClicks(&stature, stature.locale().toString(1.72, 'f', 2));
+  EXPECT_EQ(person("person-1").stature, 1.72);
+  EXPECT_EQ(people.undoStack()->count(), 1);
+  workspace.showPerson({"person-2"});
+  EXPECT_EQ(person("person-2").stature, std::nullopt);
+  EXPECT_EQ(stature.text(), QStringLiteral("not noted"));
+}
+
+TEST_F(People, WishesAreTypedAsOneEntry) {
+  workspace.showPerson({"person-1"});
+  QTest::keyClicks(&named<NoteField>(QStringLiteral("Wishes")), QStringLiteral("sleep"));
+  EXPECT_EQ(person("person-1").wishes, "sleep");
+  EXPECT_EQ(people.undoStack()->count(), 1);
 }
 
 TEST_F(People, TypingIsOneEntryAField) {
