@@ -8,18 +8,18 @@
 namespace matwright {
 namespace {
 
-bool runs(const Caution& caution) {
-  return caution.rule && (caution.rule->scope == Scope::total || caution.rule->scope == Scope::stretch);
-}
-
-// Where a caution belongs. A running sum has no place of its own: it may pass its threshold earlier without being new.
+// Where a caution belongs.
 auto identity(const Caution& caution) {
-  const std::int64_t step = runs(caution) || !caution.step ? 0 : caution.step->value;
+  const std::int64_t step = isRunning(caution) || !caution.step ? 0 : caution.step->value;
   return std::tuple(caution.kind, step, caution.rule, caution.person + 1, caution.level);
 }
 bool before(const Caution& a, const Caution& b) { return identity(a) < identity(b); }
 
 } // namespace
+
+bool isRunning(const Caution& caution) {
+  return caution.rule && (caution.rule->scope == Scope::total || caution.rule->scope == Scope::stretch);
+}
 
 Outcome outcomeOf(const Knowledge& knowledge, const Group& group, const ClassPlan& plan) {
   Outcome outcome{scheduleOf(knowledge.catalogue, knowledge.transitions, group.ways(), plan), {}};

@@ -14,6 +14,10 @@ struct Outcome {
 
 Outcome outcomeOf(const Knowledge& knowledge, const Group& group, const ClassPlan& plan);
 
+// Whether the caution is about a running sum, which has no place of its own: it may pass its threshold elsewhere
+// without being another one.
+bool isRunning(const Caution& caution);
+
 // The cautions of `with` that are not there in `without`. One that moves along with a running total is not new, nor one
 // that stays with its step while the step is done otherwise.
 std::vector<Caution> newCautions(const Outcome& without, const Outcome& with);

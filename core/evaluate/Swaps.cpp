@@ -19,7 +19,7 @@ double weightIn(const Movement& movement, Region region) {
 
 // The caution as it would still stand at its step, or anywhere when it is about a running sum; null when it is gone.
 const Caution* sameIn(const Outcome& outcome, const Caution& caution) {
-  const bool runs = caution.rule && (caution.rule->scope == Scope::total || caution.rule->scope == Scope::stretch);
+  const bool runs = isRunning(caution);
   for (const Caution& each : outcome.cautions)
     if (each.kind == caution.kind && each.rule == caution.rule && each.person == caution.person &&
         (runs || each.step == caution.step))

@@ -15,10 +15,8 @@ std::string initialsOf(const Person& person) {
 // Those who were screened, in the order of the class; null for one who is no longer on file.
 std::vector<const Person*> screenedPeople(const Evaluation& evaluation, std::span<const Person> roster) {
   std::vector<const Person*> people;
-  for (const PersonId& id : evaluation.people) {
-    const auto at = std::find_if(roster.begin(), roster.end(), [&](const Person& person) { return person.id == id; });
-    people.push_back(at == roster.end() ? nullptr : &*at);
-  }
+  for (const PersonId& id : evaluation.people)
+    people.push_back(findPerson(roster, id));
   return people;
 }
 

@@ -7,6 +7,7 @@
 
 #include <map>
 #include <optional>
+#include <span>
 #include <string>
 #include <variant>
 #include <vector>
@@ -61,6 +62,9 @@ struct Person {
   std::string wishes{};            // what the person comes for
   friend bool operator==(const Person&, const Person&) = default;
 };
+
+// Null when there is none; valid as long as what was given.
+const Person* findPerson(std::span<const Person> people, const PersonId& id);
 
 // "Rosa Amberley" -> "R.A."; the first letter of each word, at most three.
 std::string initialsFrom(const std::string& name);

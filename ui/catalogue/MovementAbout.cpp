@@ -2,57 +2,17 @@
 
 #include "ui/catalogue/CatalogueDelegate.h"
 #include "ui/catalogue/CatalogueModel.h"
+#include "ui/controls/FactGrid.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/RowText.h"
+#include "ui/text/MovementText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QDialogButtonBox>
-#include <QGridLayout>
 #include <QPushButton>
 #include <QScrollArea>
 
 namespace matwright {
-namespace {
-
-template <class Enum> QString listed(const std::vector<Enum>& values) {
-  QStringList names;
-  for (const Enum value : values)
-    names << text(value);
-  return names.join(QStringLiteral(", "));
-}
-
-class Facts {
-public:
-  explicit Facts(QGridLayout& grid) : grid_(grid) {}
-
-  void add(const QString& name, const QString& words) {
-    if (words.isEmpty())
-      return;
-    QLabel* label = softLabel(name);
-    label->setWordWrap(false);
-    QLabel* value = plainLabel(words);
-    value->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    grid_.addWidget(label, row_, 0, Qt::AlignTop);
-    grid_.addWidget(value, row_++, 1);
-  }
-
-private:
-  QGridLayout& grid_;
-  int row_ = 0;
-};
-
-QString optionText(const Option& option) {
-  QString words = QStringLiteral("%1 (%2): %3")
-                      .arg(QString::fromStdString(option.name), text(option.kind), QString::fromStdString(option.how));
-  if (!option.removes.empty())
-    words += MovementAbout::tr(" Takes away: %1.").arg(featureList(option.removes));
-  if (!option.adds.empty())
-    words += MovementAbout::tr(" Adds: %1.").arg(featureList(option.adds));
-  return words;
-}
-
-} // namespace
-
 MovementAbout::MovementAbout(const Knowledge& knowledge, const Movement& movement, QWidget* parent) : QDialog(parent) {
   setAttribute(Qt::WA_DeleteOnClose);
   const QString name = QString::fromStdString(movement.name);
@@ -67,28 +27,22 @@ MovementAbout::MovementAbout(const Knowledge& knowledge, const Movement& movemen
   column->addWidget(plainLabel(QString::fromStdString(movement.about)));
   column->addSpacing(6);
 
-  auto* grid = new QGridLayout;
-  grid->setColumnStretch(1, 1);
-  grid->setHorizontalSpacing(12);
-  column->addLayout(grid);
-  Facts facts(*grid);
+  auto* facts = new FactGrid(12);
+  column->addLayout(facts);
   const QString start = positionName(knowledge, movement.start);
   const QString end = positionName(knowledge, movement.end);
-  facts.add(tr("Position"), start == end ? start : tr("%1, ends %2").arg(start, end));
-  facts.add(tr("Kind"), withCapital(text(movement.repertoire)));
-  facts.add(tr("Dose"), factsText(movement));
-  facts.add(tr("Tempo"), tempoText(movement.tempo));
-  facts.add(tr("Effort"), tr("%1 of %2").arg(movement.effort.value()).arg(Effort::kHighest));
-  facts.add(tr("Regions"), listed(movement.regions));
-  facts.add(tr("Spine"), listed(movement.spine));
-  facts.add(tr("Asks of the body"),
-            movement.features.empty() ? tr("nothing beyond its position") : featureList(movement.features));
-  QStringList before;
-  for (const MovementId& id : movement.prerequisites)
-    before << movementName(knowledge, id);
-  facts.add(tr("Teach before"), before.join(QStringLiteral(", ")));
-  facts.add(tr("Set-up"), QString::fromStdString(movement.setUp));
-  facts.add(tr("Cue"), QString::fromStdString(movement.action));
+  facts->add(tr("Position"), start == end ? start : tr("%1, ends %2").arg(start, end));
+  facts->add(tr("Kind"), withCapital(text(movement.repertoire)));
+  facts->add(tr("Dose"), factsText(movement));
+  facts->add(tr("Tempo"), tempoText(movement.tempo));
+  facts->add(tr("Effort"), tr("%1 of %2").arg(movement.effort.value()).arg(Effort::kHighest));
+  facts->add(tr("Regions"), listText(movement.regions));
+  facts->add(tr("Spine"), listText(movement.spine));
+  facts->add(tr("Asks of the body"),
+             movement.features.empty() ? tr("nothing beyond its position") : featureList(movement.features));
+  facts->add(tr("Teach before"), listText(knowledge, movement.prerequisites));
+  facts->add(tr("Set-up"), QString::fromStdString(movement.setUp));
+  facts->add(tr("Cue"), QString::fromStdString(movement.action));
   if (!movement.options.empty()) {
     column->addSpacing(6);
     column->addWidget(headingLabel(tr("Options")));

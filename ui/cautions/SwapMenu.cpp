@@ -21,8 +21,8 @@ QString nameOf(const Swap& swap) {
 }
 
 QString nameOf(const PersonId& id, const std::vector<Person>& roster) {
-  const auto at = std::find_if(roster.begin(), roster.end(), [&](const Person& person) { return person.id == id; });
-  return QString::fromStdString(at == roster.end() ? id.value : at->name);
+  const Person* person = findPerson(roster, id);
+  return QString::fromStdString(person ? person->name : id.value);
 }
 
 // A menu takes an ampersand for the mark of a key.

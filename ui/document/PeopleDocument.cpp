@@ -10,8 +10,7 @@ namespace matwright {
 PeopleDocument::PeopleDocument(QObject* parent) : QObject(parent) {}
 
 const Person* PeopleDocument::find(const PersonId& id) const {
-  const auto at = std::find_if(people_->begin(), people_->end(), [&](const Person& person) { return person.id == id; });
-  return at == people_->end() ? nullptr : &*at;
+  return findPerson(*people_, id);
 }
 
 void PeopleDocument::load(std::vector<Person> people) {

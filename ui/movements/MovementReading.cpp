@@ -1,63 +1,15 @@
 #include "ui/movements/MovementReading.h"
 
+#include "ui/controls/FactGrid.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/RowText.h"
 #include "ui/figure/FigureView.h"
 #include "ui/text/MovementText.h"
 #include "ui/text/VocabularyText.h"
 
-#include <QGridLayout>
 #include <QPushButton>
 
 namespace matwright {
-namespace {
-
-class Facts {
-public:
-  explicit Facts(QGridLayout& grid) : grid_(grid) {}
-
-  void add(const QString& name, const QString& words) {
-    if (words.isEmpty())
-      return;
-    QLabel* label = softLabel(name);
-    label->setWordWrap(false);
-    QLabel* value = plainLabel(words);
-    value->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
-    grid_.addWidget(label, row_, 0, Qt::AlignTop);
-    grid_.addWidget(value, row_++, 1);
-  }
-
-private:
-  QGridLayout& grid_;
-  int row_ = 0;
-};
-
-template <class Enum> QString listed(const std::vector<Enum>& values) {
-  QStringList names;
-  for (const Enum value : values)
-    names << text(value);
-  return names.join(QStringLiteral(", "));
-}
-
-QString listed(const Knowledge& knowledge, const std::vector<MovementId>& ids) {
-  QStringList names;
-  for (const MovementId& id : ids)
-    names << movementName(knowledge, id);
-  return names.join(QStringLiteral(", "));
-}
-
-QString optionText(const Option& option) {
-  QString words = QStringLiteral("%1 (%2): %3")
-                      .arg(QString::fromStdString(option.name), text(option.kind), QString::fromStdString(option.how));
-  if (!option.removes.empty())
-    words += MovementReading::tr(" Takes away: %1.").arg(featureList(option.removes));
-  if (!option.adds.empty())
-    words += MovementReading::tr(" Adds: %1.").arg(featureList(option.adds));
-  return words;
-}
-
-} // namespace
-
 MovementReading::MovementReading(QWidget* parent)
     : QWidget(parent), title_(titleLabel({})), about_(plainLabel({})), copy_(new QPushButton(tr("Copy to my own"))),
       figure_(new FigureView), column_(new QVBoxLayout(this)) {
@@ -109,27 +61,24 @@ void MovementReading::show(const Movement& movement, const Knowledge& knowledge)
 void MovementReading::fill(const Movement& movement, const Knowledge& knowledge) {
   auto* column = new QVBoxLayout(facts_);
   column->setContentsMargins(0, 0, 0, 0);
-  auto* grid = new QGridLayout;
-  grid->setColumnStretch(1, 1);
-  grid->setHorizontalSpacing(14);
-  column->addLayout(grid);
-  Facts facts(*grid);
+  auto* facts = new FactGrid(14);
+  column->addLayout(facts);
   const QString start = positionName(knowledge, movement.start), end = positionName(knowledge, movement.end);
-  facts.add(tr("Position"), start == end ? start : tr("%1, ends %2").arg(start, end));
-  facts.add(tr("Kind"), withCapital(text(movement.repertoire)));
-  facts.add(tr("Dose"), doseText(movement.dose, movement.sides, {}));
-  facts.add(tr("Tempo"), tempoText(movement.tempo));
-  facts.add(tr("Effort"),
-            tr("%1 of %2: %3").arg(movement.effort.value()).arg(Effort::kHighest).arg(text(movement.effort)));
-  facts.add(tr("Regions"), listed(movement.regions));
-  facts.add(tr("Spine"), listed(movement.spine));
-  facts.add(tr("Props"), listText(movement.props));
-  facts.add(tr("Asks of the body"),
-            movement.features.empty() ? tr("nothing beyond its position") : featureList(movement.features));
-  facts.add(tr("Teach before"), listed(knowledge, movement.prerequisites));
-  facts.add(tr("Counters"), listed(knowledge, movement.counters));
-  facts.add(tr("Set-up"), QString::fromStdString(movement.setUp));
-  facts.add(tr("Cue"), QString::fromStdString(movement.action));
+  facts->add(tr("Position"), start == end ? start : tr("%1, ends %2").arg(start, end));
+  facts->add(tr("Kind"), withCapital(text(movement.repertoire)));
+  facts->add(tr("Dose"), doseText(movement.dose, movement.sides, {}));
+  facts->add(tr("Tempo"), tempoText(movement.tempo));
+  facts->add(tr("Effort"),
+             tr("%1 of %2: %3").arg(movement.effort.value()).arg(Effort::kHighest).arg(text(movement.effort)));
+  facts->add(tr("Regions"), listText(movement.regions));
+  facts->add(tr("Spine"), listText(movement.spine));
+  facts->add(tr("Props"), listText(movement.props));
+  facts->add(tr("Asks of the body"),
+             movement.features.empty() ? tr("nothing beyond its position") : featureList(movement.features));
+  facts->add(tr("Teach before"), listText(knowledge, movement.prerequisites));
+  facts->add(tr("Counters"), listText(knowledge, movement.counters));
+  facts->add(tr("Set-up"), QString::fromStdString(movement.setUp));
+  facts->add(tr("Cue"), QString::fromStdString(movement.action));
   if (movement.options.empty())
     return;
   column->addSpacing(4);

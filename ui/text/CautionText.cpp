@@ -13,10 +13,7 @@ QString tr(const char* text) { return QCoreApplication::translate("CautionText",
 const Person* personOf(const Caution& caution, const Evaluation& evaluation, std::span<const Person> roster) {
   if (caution.person == Finding::kNone || caution.person >= evaluation.people.size())
     return nullptr;
-  for (const Person& person : roster)
-    if (person.id == evaluation.people[caution.person])
-      return &person;
-  return nullptr;
+  return findPerson(roster, evaluation.people[caution.person]);
 }
 
 const PersonCondition* conditionOf(const Caution& caution, const Person* person) {

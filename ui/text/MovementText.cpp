@@ -1,5 +1,7 @@
 #include "ui/text/MovementText.h"
 
+#include "ui/text/VocabularyText.h"
+
 #include <QCoreApplication>
 #include <QStringList>
 
@@ -10,6 +12,13 @@ QString tr(const char* text, int n = -1) { return QCoreApplication::translate("M
 
 template <std::size_t Count> QString listed(std::size_t place, const char* const (&texts)[Count]) {
   return place < Count ? tr(texts[place]) : QString();
+}
+
+template <class Value> QString joined(const std::vector<Value>& values) {
+  QStringList words;
+  for (const Value value : values)
+    words << text(value);
+  return words.join(QStringLiteral(", "));
 }
 
 } // namespace
@@ -42,6 +51,26 @@ QString listText(PropSet props) {
   QStringList names;
   props.forEach([&names](Prop prop) { names << text(prop); });
   return names.join(QStringLiteral(", "));
+}
+
+QString listText(const std::vector<Region>& regions) { return joined(regions); }
+QString listText(const std::vector<SpineAction>& actions) { return joined(actions); }
+
+QString listText(const Knowledge& knowledge, const std::vector<MovementId>& movements) {
+  QStringList names;
+  for (const MovementId& id : movements)
+    names << movementName(knowledge, id);
+  return names.join(QStringLiteral(", "));
+}
+
+QString optionText(const Option& option) {
+  QString words = QStringLiteral("%1 (%2): %3")
+                      .arg(QString::fromStdString(option.name), text(option.kind), QString::fromStdString(option.how));
+  if (!option.removes.empty())
+    words += tr(" Takes away: %1.").arg(featureList(option.removes));
+  if (!option.adds.empty())
+    words += tr(" Adds: %1.").arg(featureList(option.adds));
+  return words;
 }
 
 } // namespace matwright

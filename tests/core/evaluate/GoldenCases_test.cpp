@@ -2,6 +2,7 @@
 // caution that must be raised and no other. `source` in expected.json names the guidelines, `about` the reasoning.
 #include "core/evaluate/Evaluation.h"
 #include "core/store/Store.h"
+#include "tests/support/CaseFolders.h"
 #include "tests/support/RealKnowledge.h"
 
 #include <algorithm>
@@ -18,14 +19,6 @@ namespace fs = std::filesystem;
 using Json = nlohmann::json;
 
 const fs::path kCorpus = fs::path(MATWRIGHT_SOURCE_DIR) / "tests/data/golden";
-
-std::vector<std::string> caseNames() {
-  std::vector<std::string> names;
-  for (const auto& entry : fs::directory_iterator(kCorpus))
-    names.push_back(entry.path().filename().string());
-  std::sort(names.begin(), names.end());
-  return names;
-}
 
 std::string line(const std::string& step, std::string_view level, const std::string& rule, const std::string& person) {
   return step + ' ' + std::string(level) + ' ' + rule + ' ' + person;
@@ -115,7 +108,7 @@ TEST_P(GoldenCase, KnowsAllThatIsInItAndNamesWhereItsCautionsComeFrom) {
     EXPECT_FALSE(each.assumed) << each.rule->id.value;
 }
 
-INSTANTIATE_TEST_SUITE_P(Corpus, GoldenCase, testing::ValuesIn(caseNames()), [](const auto& named) {
+INSTANTIATE_TEST_SUITE_P(Corpus, GoldenCase, testing::ValuesIn(caseNames(kCorpus)), [](const auto& named) {
   std::string name = named.param;
   std::replace(name.begin(), name.end(), '-', '_');
   return name;
@@ -123,7 +116,7 @@ INSTANTIATE_TEST_SUITE_P(Corpus, GoldenCase, testing::ValuesIn(caseNames()), [](
 
 // The cases that the project promises, so that an empty folder is not taken for success.
 TEST(GoldenCorpus, HoldsTheCasesPromised) {
-  const std::vector<std::string> names = caseNames();
+  const std::vector<std::string> names = caseNames(kCorpus);
   for (const char* each : {"disc-settled", "glaucoma-hypertension", "group-of-three", "hip-posterior-week-6",
                            "pregnancy-week-22", "stenosis", "vertebral-fracture"})
     EXPECT_TRUE(std::binary_search(names.begin(), names.end(), each)) << each;

@@ -44,7 +44,7 @@ TEST(RealVariants, ThatRemoveAFeatureRemoveTheCautionsOfThePersonThatAskForIt) {
 
 // The caution still there, at its step or anywhere for a running sum, as strong as it was.
 bool stands(const Evaluation& evaluation, const Caution& caution) {
-  const bool runs = caution.rule && (caution.rule->scope == Scope::total || caution.rule->scope == Scope::stretch);
+  const bool runs = isRunning(caution);
   return std::any_of(evaluation.cautions.begin(), evaluation.cautions.end(), [&](const Caution& each) {
     return each.kind == caution.kind && each.rule == caution.rule && each.person == caution.person &&
            (runs || each.step == caution.step) && each.level >= caution.level;

@@ -3,6 +3,7 @@
 #include "core/figure/Passage.h"
 #include "core/figure/Skeleton.h"
 #include "tests/support/PoseFile.h"
+#include "tests/support/RestingPoses.h"
 
 #include <algorithm>
 #include <filesystem>
@@ -13,7 +14,7 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr double kMillimetre = 0.001 / 1.75;
+using test::kMillimetre;
 
 const std::string kResources = MATWRIGHT_SOURCE_DIR "/resources";
 const std::string kPositions = kResources + "/positions/positions.json";

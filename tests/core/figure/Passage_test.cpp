@@ -1,20 +1,12 @@
 #include "core/figure/Passage.h"
+#include "tests/support/RestingPoses.h"
 
 #include <gmock/gmock.h>
 
 namespace matwright {
 namespace {
 
-constexpr double kMillimetre = 0.001 / 1.75;
-
-Pose faceUpBent() {
-  Pose pose;
-  pose.lean = -90;
-  for (LegAngles& leg : pose.legs)
-    leg = {.hip = 50, .knee = 95};
-  pose.on = {Contact::back, Contact::head, Contact::footNear, Contact::footFar};
-  return pose;
-}
+using namespace test;
 
 Pose bridge() {
   Pose pose = faceUpBent();

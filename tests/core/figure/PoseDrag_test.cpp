@@ -1,4 +1,5 @@
 #include "core/figure/PoseDrag.h"
+#include "tests/support/RestingPoses.h"
 
 #include <gmock/gmock.h>
 #include <random>
@@ -6,37 +7,11 @@
 namespace matwright {
 namespace {
 
-constexpr double kMillimetre = 0.001 / 1.75; // of the reference body, in statures
+using namespace test;
 
 template <class Each> void forEachHandle(Each each) {
   for (std::size_t i = 0; i < kWordCount<Handle>; ++i)
     each(static_cast<Handle>(i));
-}
-
-Pose standing() {
-  Pose pose;
-  pose.on = {Contact::footNear, Contact::footFar};
-  return pose;
-}
-
-Pose lying() {
-  Pose pose;
-  pose.lean = -90;
-  for (LegAngles& leg : pose.legs)
-    leg = {.hip = 50, .knee = 95};
-  pose.on = {Contact::back, Contact::head, Contact::footNear, Contact::footFar};
-  return pose;
-}
-
-Pose handsAndKnees() {
-  Pose pose;
-  pose.lean = 90;
-  for (LegAngles& leg : pose.legs)
-    leg = {.hip = 90, .knee = 90};
-  for (ArmAngles& arm : pose.arms)
-    arm.shoulder = 90;
-  pose.on = {Contact::handNear, Contact::handFar, Contact::shinNear, Contact::shinFar};
-  return pose;
 }
 
 // Where the handle is when the angles become those of `pose` and nothing else happens.
@@ -58,7 +33,7 @@ Pose seen(Pose pose, View view, bool flip = false) {
 }
 
 TEST(PoseDrag, ToWhereTheHandleIsChangesNothing) {
-  for (const Pose& pose : {standing(), lying(), handsAndKnees()}) {
+  for (const Pose& pose : {standing(), faceUpBent(), handsAndKnees()}) {
     for (const View view : {View::side, View::front, View::top}) {
       const Settled shape = settled(seen(pose, view));
       forEachHandle([&](Handle handle) {
@@ -74,7 +49,7 @@ TEST(PoseDrag, ToWhereTheHandleIsChangesNothing) {
 // plane of the view.
 TEST(PoseDrag, PutsTheHandleUnderThePointerWhereverItsJointsReach) {
   std::mt19937 random(7);
-  for (const Pose& pose : {standing(), lying(), handsAndKnees()}) {
+  for (const Pose& pose : {standing(), faceUpBent(), handsAndKnees()}) {
     for (const bool flip : {false, true}) {
       const Settled shape = settled(seen(pose, View::side, flip));
       forEachHandle([&](Handle handle) {
@@ -106,7 +81,7 @@ TEST(PoseDrag, PutsTheHandleUnderThePointerWhereverItsJointsReach) {
 TEST(PoseDrag, KeepsEveryAngleWithinItsRangeWhereverThePointerIs) {
   std::mt19937 random(11);
   std::uniform_real_distribution<> anywhere(-1.2, 1.2);
-  for (const Pose& pose : {standing(), lying(), handsAndKnees()})
+  for (const Pose& pose : {standing(), faceUpBent(), handsAndKnees()})
     for (const View view : {View::side, View::front, View::top}) {
       const Settled shape = settled(seen(pose, view));
       forEachHandle([&](Handle handle) {
@@ -126,7 +101,7 @@ TEST(PoseDrag, KeepsEveryAngleWithinItsRangeWhereverThePointerIs) {
 }
 
 TEST(PoseDrag, TurnsNoJointButThoseOfTheHandle) {
-  const Settled shape = settled(seen(lying(), View::side));
+  const Settled shape = settled(seen(faceUpBent(), View::side));
   const Point2 at = seenPlaceOf(shape, Handle::footNear);
   Pose changed = dragged(shape, Handle::footNear, {at.x + 0.05, at.y + 0.2}).pose;
   for (const Joint joint : jointsOf(Handle::footNear))
@@ -160,7 +135,7 @@ TEST(PoseDrag, SaysWhichJointStopsIt) {
 }
 
 TEST(PoseDrag, ALegThatIsPulledTooFarIsStraightAndPointsAtThePointer) {
-  const Settled shape = settled(seen(lying(), View::side));
+  const Settled shape = settled(seen(faceUpBent(), View::side));
   const Point2 hip = seenPlaceOf(shape, Handle::hipNear);
   const Drag drag = dragged(shape, Handle::footNear, {hip.x + 0.7, hip.y + 0.7});
   EXPECT_NEAR(drag.pose.legs[0].knee, 0, 1);
@@ -199,7 +174,7 @@ TEST(PoseDrag, LoweringTheSeatOfAStandingBodyBendsItsLegsAndKeepsItsFeet) {
 }
 
 TEST(PoseDrag, TheSeatOfALyingBodyStaysDown) {
-  const Settled shape = settled(seen(lying(), View::side));
+  const Settled shape = settled(seen(faceUpBent(), View::side));
   const Point2 seat = seenPlaceOf(shape, Handle::seat);
   const Drag drag = dragged(shape, Handle::seat, {seat.x, seat.y + 0.2});
   EXPECT_EQ(drag.pose, shape.articulation.pose);

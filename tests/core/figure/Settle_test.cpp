@@ -1,5 +1,6 @@
 #include "core/figure/Settle.h"
 #include "core/figure/Skeleton.h"
+#include "tests/support/RestingPoses.h"
 
 #include <gmock/gmock.h>
 #include <random>
@@ -7,35 +8,9 @@
 namespace matwright {
 namespace {
 
+using namespace test;
+
 namespace sk = skeleton;
-
-constexpr double kMillimetre = 0.001 / 1.75; // of the reference body, in statures
-
-Pose standing() {
-  Pose pose;
-  pose.on = {Contact::footNear, Contact::footFar};
-  return pose;
-}
-
-Pose faceUpBent() {
-  Pose pose;
-  pose.lean = -90;
-  for (LegAngles& leg : pose.legs)
-    leg = {.hip = 50, .knee = 95};
-  pose.on = {Contact::back, Contact::head, Contact::footNear, Contact::footFar};
-  return pose;
-}
-
-Pose handsAndKnees() {
-  Pose pose;
-  pose.lean = 90;
-  for (LegAngles& leg : pose.legs)
-    leg = {.hip = 90, .knee = 90};
-  for (ArmAngles& arm : pose.arms)
-    arm.shoulder = 90;
-  pose.on = {Contact::handNear, Contact::handFar, Contact::shinNear, Contact::shinFar};
-  return pose;
-}
 
 void expectAtRest(const Settled& shape) {
   EXPECT_LT(shape.largestGap, kMillimetre);

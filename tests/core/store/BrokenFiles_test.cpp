@@ -3,6 +3,7 @@
 #include "core/store/Store.h"
 #include "tests/core/store/ErrorWords.h"
 #include "tests/core/store/TemporaryFolder.h"
+#include "tests/support/CaseFolders.h"
 
 #include <algorithm>
 #include <gmock/gmock.h>
@@ -14,14 +15,6 @@ namespace {
 namespace fs = std::filesystem;
 
 const fs::path kCorpus = fs::path(MATWRIGHT_SOURCE_DIR) / "tests/data/broken";
-
-std::vector<std::string> caseNames() {
-  std::vector<std::string> names;
-  for (const auto& entry : fs::directory_iterator(kCorpus))
-    names.push_back(entry.path().filename().string());
-  std::sort(names.begin(), names.end());
-  return names;
-}
 
 std::vector<std::string> expectedErrors(const std::string& name) {
   std::vector<std::string> lines;
@@ -65,7 +58,7 @@ TEST_P(BrokenFile, IsNotOpened) {
     EXPECT_FALSE(readClass(file) || readPerson(file) || readStudio(file));
 }
 
-INSTANTIATE_TEST_SUITE_P(Corpus, BrokenFile, testing::ValuesIn(caseNames()), [](const auto& test) {
+INSTANTIATE_TEST_SUITE_P(Corpus, BrokenFile, testing::ValuesIn(test::caseNames(kCorpus)), [](const auto& test) {
   std::string name = test.param;
   std::replace(name.begin(), name.end(), '-', '_');
   return name;
@@ -73,7 +66,7 @@ INSTANTIATE_TEST_SUITE_P(Corpus, BrokenFile, testing::ValuesIn(caseNames()), [](
 
 TEST(BrokenFiles, ShowEveryCodeThatReadingCanGive) {
   std::set<std::string> seen;
-  for (const std::string& name : caseNames())
+  for (const std::string& name : test::caseNames(kCorpus))
     for (const std::string& error : expectedErrors(name))
       seen.insert(error.substr(0, error.find(' ')));
   // cannotRead and tooLarge are of the file, not of what is in it; the last two are of writing.

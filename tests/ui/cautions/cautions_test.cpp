@@ -1,4 +1,5 @@
 #include "core/evaluate/Swaps.h"
+#include "tests/support/Finding.h"
 #include "tests/support/NothingCut.h"
 #include "tests/support/PanelFixture.h"
 #include "ui/cautions/CautionDelegate.h"
@@ -25,12 +26,7 @@ struct Cautions : ::testing::Test, Panels {
 
   QTreeView& view() { return *list.findChild<QTreeView*>(); }
   QAbstractItemModel& model() { return *view().model(); }
-  bool says(const QString& words) const {
-    for (const QLabel* label : list.findChildren<QLabel*>())
-      if (label->isVisibleTo(&list) && label->text().contains(words))
-        return true;
-    return false;
-  }
+  bool says(const QString& words) const { return testing::saysIn(list, words); }
   int rows() {
     int count = 0;
     for (int group = 0; group < model().rowCount(); ++group)

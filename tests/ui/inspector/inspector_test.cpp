@@ -1,3 +1,4 @@
+#include "tests/support/Finding.h"
 #include "tests/support/NothingCut.h"
 #include "tests/support/PanelFixture.h"
 #include "ui/controls/CautionCard.h"
@@ -26,27 +27,9 @@ struct Inspector : ::testing::Test, Panels {
   Inspector() : panel(document, selection, commands) { testing::layOut(panel, {300, 700}); }
 
   // The control that assistive technology knows by this name, among those that can be seen.
-  template <class Widget> Widget& named(const QString& name) {
-    QApplication::processEvents(); // what has just been made is shown then
-    for (Widget* widget : panel.findChildren<Widget*>())
-      if (widget->accessibleName() == name && widget->isVisibleTo(&panel))
-        return *widget;
-    ADD_FAILURE() << "no control " << name.toStdString();
-    std::abort();
-  }
-  bool says(const QString& words) const {
-    QApplication::processEvents();
-    for (const QLabel* label : panel.findChildren<QLabel*>())
-      if (label->isVisibleTo(&panel) && label->text().contains(words))
-        return true;
-    return false;
-  }
-  QPushButton& button(const QString& words) {
-    for (QPushButton* candidate : panel.findChildren<QPushButton*>())
-      if (candidate->text() == words && candidate->isVisibleTo(&panel))
-        return *candidate;
-    std::abort();
-  }
+  template <class Widget> Widget& named(const QString& name) { return testing::namedIn<Widget>(panel, name); }
+  bool says(const QString& words) const { return testing::saysIn(panel, words); }
+  QPushButton& button(const QString& words) { return testing::buttonIn(panel, words); }
   const Step& step(const char* movement) const { return *findStep(document.plan(), stepOf(movement)); }
   int entries() const { return document.undoStack()->count(); }
 

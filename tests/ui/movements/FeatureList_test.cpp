@@ -1,3 +1,4 @@
+#include "tests/support/Finding.h"
 #include "tests/support/NothingCut.h"
 #include "ui/movements/FeatureList.h"
 #include "ui/text/VocabularyText.h"
@@ -23,12 +24,7 @@ struct Features : ::testing::Test {
     ADD_FAILURE() << "no box " << word(feature);
     std::abort();
   }
-  bool says(const QString& words) const {
-    for (const QLabel* label : list.findChildren<QLabel*>())
-      if (label->isVisibleTo(&list) && label->text().contains(words))
-        return true;
-    return false;
-  }
+  bool says(const QString& words) const { return testing::saysIn(list, words); }
 
   FeatureList list;
   FeatureSet ticked;

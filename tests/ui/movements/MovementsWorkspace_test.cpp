@@ -1,3 +1,4 @@
+#include "tests/support/Finding.h"
 #include "tests/support/NothingCut.h"
 #include "tests/support/PanelFixture.h"
 #include "ui/controls/Fields.h"
@@ -29,29 +30,9 @@ struct Workspace : ::testing::Test {
     workspace.activateWindow();
   }
 
-  template <class Widget> Widget& named(const QString& name) {
-    QApplication::processEvents();
-    for (Widget* widget : workspace.findChildren<Widget*>())
-      if (widget->accessibleName() == name && widget->isVisibleTo(&workspace))
-        return *widget;
-    ADD_FAILURE() << "no control " << name.toStdString();
-    std::abort();
-  }
-  QPushButton& button(const QString& words) {
-    QApplication::processEvents();
-    for (QPushButton* candidate : workspace.findChildren<QPushButton*>())
-      if (candidate->text() == words && candidate->isVisibleTo(&workspace))
-        return *candidate;
-    ADD_FAILURE() << "no button " << words.toStdString();
-    std::abort();
-  }
-  bool says(const QString& words) const {
-    QApplication::processEvents();
-    for (const QLabel* label : workspace.findChildren<QLabel*>())
-      if (label->isVisibleTo(&workspace) && label->text().contains(words))
-        return true;
-    return false;
-  }
+  template <class Widget> Widget& named(const QString& name) { return testing::namedIn<Widget>(workspace, name); }
+  QPushButton& button(const QString& words) { return testing::buttonIn(workspace, words); }
+  bool says(const QString& words) const { return testing::saysIn(workspace, words); }
   void page(int index) {
     workspace.findChild<QTabWidget*>()->setCurrentIndex(index);
     QApplication::processEvents();

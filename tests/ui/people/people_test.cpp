@@ -1,3 +1,4 @@
+#include "tests/support/Finding.h"
 #include "tests/support/NothingCut.h"
 #include "tests/support/PanelFixture.h"
 #include "ui/controls/Fields.h"
@@ -32,28 +33,11 @@ struct People : ::testing::Test, Panels {
   People() : workspace(document, people) { testing::layOut(workspace, {1000, 700}); }
 
   template <class Widget> Widget& named(const QString& name) {
-    QApplication::processEvents(); // what has just been made is shown then
-    for (Widget* widget : workspace.findChildren<Widget*>())
-      if (widget->accessibleName().startsWith(name) && widget->isVisibleTo(&workspace))
-        return *widget;
-    ADD_FAILURE() << "no control " << name.toStdString();
-    std::abort();
+    return testing::visibleIn<Widget>(workspace, name,
+                                      [&](const Widget& widget) { return widget.accessibleName().startsWith(name); });
   }
-  QPushButton& button(const QString& words) {
-    QApplication::processEvents();
-    for (QPushButton* candidate : workspace.findChildren<QPushButton*>())
-      if (candidate->text() == words && candidate->isVisibleTo(&workspace))
-        return *candidate;
-    ADD_FAILURE() << "no button " << words.toStdString();
-    std::abort();
-  }
-  bool says(const QString& words) const {
-    QApplication::processEvents();
-    for (const QLabel* label : workspace.findChildren<QLabel*>())
-      if (label->isVisibleTo(&workspace) && label->text().contains(words))
-        return true;
-    return false;
-  }
+  QPushButton& button(const QString& words) { return testing::buttonIn(workspace, words); }
+  bool says(const QString& words) const { return testing::saysIn(workspace, words); }
   const Person& person(const char* id) const { return *people.find({id}); }
   QListView& list() { return named<QListView>(QStringLiteral("People on file")); }
   int cautions(const char* id, Level level) const {
