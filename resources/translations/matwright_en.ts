@@ -170,4 +170,35 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>matwright::SwapMenu</name>
+    <message numerus="yes">
+        <source>%n caution(s) gone</source>
+        <translation>
+            <numerusform>%n caution gone</numerusform>
+            <numerusform>%n cautions gone</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <translation>
+            <numerusform>%n new</numerusform>
+            <numerusform>%n new</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n change(s) of position more</source>
+        <translation>
+            <numerusform>%n change of position more</numerusform>
+            <numerusform>%n changes of position more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n change(s) of position fewer</source>
+        <translation>
+            <numerusform>%n change of position fewer</numerusform>
+            <numerusform>%n changes of position fewer</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -54,18 +54,29 @@ SwapMenu::SwapMenu(PlanDocument& document, QWidget* parent) : QMenu(parent), doc
 void SwapMenu::fill(const Caution& caution) {
   clear();
   if (!caution.step) {
-    addSection(tr("About the class as a whole: no step to swap"));
+    addHeading(tr("About the class as a whole: no step to swap"));
     return;
   }
   if (caution.person != Finding::kNone) {
     const PersonId person = document_.evaluation().people[caution.person];
     const QString name = nameOf(person, document_.roster());
-    addSection(tr("For %1 alone, printed on the card").arg(forMenu(name)));
+    addHeading(tr("For %1 alone, printed on the card").arg(name));
     addTakeBack(*caution.step, person, name);
     addSwaps(caution, person, kMostForPerson);
   }
-  addSection(tr("For everybody"));
+  addHeading(tr("For everybody"));
   addSwaps(caution, std::nullopt, kMostForEverybody);
+}
+
+// A section of QMenu shows its text in some styles only.
+void SwapMenu::addHeading(const QString& words) {
+  if (!isEmpty())
+    addSeparator();
+  QAction* heading = addAction(forMenu(words));
+  QFont font = this->font();
+  font.setBold(true);
+  heading->setFont(font);
+  heading->setEnabled(false);
 }
 
 void SwapMenu::addSwaps(const Caution& caution, const std::optional<PersonId>& person, std::size_t most) {

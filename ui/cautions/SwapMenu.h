@@ -22,13 +22,14 @@ public:
   void fill(const Caution& caution);
 
 private:
+  void addHeading(const QString& words);
   void addSwaps(const Caution& caution, const std::optional<PersonId>& person, std::size_t most);
   void addTakeBack(StepId step, const PersonId& person, const QString& name);
 
   PlanDocument& document_;
 };
 
-// "Head down - takes 2 cautions away, +0:20"
+// "Head down - 2 cautions gone, +0:20"
 QString swapText(const Swap& swap);
 
 } // namespace matwright
