@@ -9,9 +9,7 @@ namespace matwright {
 
 PeopleDocument::PeopleDocument(QObject* parent) : QObject(parent) {}
 
-const Person* PeopleDocument::find(const PersonId& id) const {
-  return findPerson(*people_, id);
-}
+const Person* PeopleDocument::find(const PersonId& id) const { return findPerson(*people_, id); }
 
 void PeopleDocument::load(std::vector<Person> people) {
   undoStack_.clear();

@@ -2,11 +2,11 @@
 
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/TempoEditor.h"
 #include "ui/figure/FigureView.h"
 #include "ui/inspector/OptionChoice.h"
 #include "ui/inspector/StepCautions.h"
 #include "ui/inspector/StepFactsText.h"
-#include "ui/controls/TempoEditor.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QComboBox>

@@ -30,8 +30,15 @@ TEST(ParsePerson, ReadsEverythingThatMayBeKnown) {
       {{"due", *dateFromIso("2027-03-01")}, {"complications", false}, {"phase", std::string("settled")}},
       {clearance},
       "Second child."};
-  EXPECT_EQ(stored.value, (Person{{"rosa"}, "Rosa Amberley", "R.A.", {pregnancy}, "Likes the mat by the door.",
-                                  AgeBand::from18, 1.68, 71.5, "Stay strong until the birth."}));
+  EXPECT_EQ(stored.value, (Person{{"rosa"},
+                                  "Rosa Amberley",
+                                  "R.A.",
+                                  {pregnancy},
+                                  "Likes the mat by the door.",
+                                  AgeBand::from18,
+                                  1.68,
+                                  71.5,
+                                  "Stay strong until the birth."}));
   EXPECT_EQ(stored.fingerprint, fingerprintOf(kFullPerson));
 }
 
