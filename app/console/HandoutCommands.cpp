@@ -4,10 +4,15 @@
 #include "core/store/Files.h"
 #include "ui/card/CardPdf.h"
 #include "ui/card/CardText.h"
+#include "ui/paper/TextPages.h"
+#include "ui/text/CautionText.h"
+#include "ui/text/RedFlagText.h"
 #include "ui/theme/Theme.h"
 
 #include <QGuiApplication>
+#include <functional>
 #include <iostream>
+#include <optional>
 
 namespace matwright {
 namespace {
@@ -26,32 +31,63 @@ std::optional<Card> loadCard(const Arguments& arguments) {
                 arguments.has("--names") ? NameStyle::names : NameStyle::initials);
 }
 
+// Measuring text needs an application; it needs no display.
+class Measuring {
+public:
+  Measuring() {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    application_.emplace(count_, words_);
+    loadFonts();
+  }
+
+private:
+  int count_ = 1;
+  char name_[14] = "matwright-cli";
+  char* words_[2] = {name_, nullptr};
+  std::optional<QGuiApplication> application_;
+};
+
+// Writes what `make` gives for the paper asked for.
+int writePdf(const Arguments& arguments, const std::function<QByteArray(QSizeF)>& make) {
+  const std::string out = *arguments.value("-o");
+  const std::string paper = arguments.value("--paper").value_or("a4");
+  if (paper != "a4" && paper != "letter") {
+    std::cerr << "matwright-cli: --paper is a4 or letter\n";
+    return kBadInput;
+  }
+  const Measuring measuring;
+  const QByteArray bytes = make(paper == "a4" ? kA4Millimetres : kLetterMillimetres);
+  const auto written = writeFile(out, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+  if (!written) {
+    complain(written.error());
+    return kBadInput;
+  }
+  std::cout << out << '\n';
+  return kFine;
+}
+
 } // namespace
 
 int cardCommand(const Arguments& arguments) {
-  const std::string paper = arguments.value("--paper").value_or("a4");
-  const auto out = arguments.value("-o");
-  if (!out || (paper != "a4" && paper != "letter")) {
-    std::cerr << "matwright-cli: card needs -o FILE, and --paper is a4 or letter\n";
+  if (!arguments.value("-o")) {
+    std::cerr << "matwright-cli: card needs -o FILE\n";
     return kBadInput;
   }
   const auto card = loadCard(arguments);
   if (!card)
     return kBadInput;
-  // Measuring text needs an application; it needs no display.
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  int count = 1;
-  char name[] = "matwright-cli";
-  char* words[] = {name, nullptr};
-  const QGuiApplication application(count, words);
-  loadFonts();
-  const QByteArray bytes = cardPdf(*card, paper == "a4" ? kA4Millimetres : kLetterMillimetres);
-  const auto written = writeFile(*out, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
-  if (!written) {
-    complain(written.error());
+  return writePdf(arguments, [&](QSizeF paper) { return cardPdf(*card, paper); });
+}
+
+int redFlagsCommand(const Arguments& arguments) {
+  const auto knowledge = loadKnowledge();
+  if (!knowledge)
     return kBadInput;
-  }
-  std::cout << *out << '\n';
+  const TextSheet sheet{redFlagTitle(), redFlagHtml(*knowledge, {}), standingNotice()};
+  if (arguments.value("-o"))
+    return writePdf(arguments, [&](QSizeF paper) { return textPdf(sheet, paper); });
+  const Measuring measuring;
+  std::cout << plainText(sheet).toStdString() << '\n';
   return kFine;
 }
 

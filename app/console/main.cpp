@@ -27,6 +27,7 @@ const std::vector<Command>& commands() {
        "export CLASS --csv|--markdown [--names] [--people FILE]...",
        {{"--people"}, {"--csv", "--markdown", "--names"}, 1, 1},
        exportCommand},
+      {"red-flags", "red-flags [-o OUT.pdf [--paper a4|letter]]", {{"-o", "--paper"}, {}, 0, 0}, redFlagsCommand},
       {"list", "list movements|positions|conditions [--json]", {{}, {"--json"}, 1, 1}, listCommand},
       {"validate", "validate FILE...", {{}, {}, 1, 10000}, validateCommand},
   };

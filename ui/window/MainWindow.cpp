@@ -7,6 +7,7 @@
 #include "ui/people/PeopleWorkspace.h"
 #include "ui/people/SeenChooser.h"
 #include "ui/print/CardPreview.h"
+#include "ui/print/TextPreview.h"
 #include "ui/text/ErrorText.h"
 #include "ui/theme/Theme.h"
 #include "ui/window/ClassWorkspace.h"
@@ -38,6 +39,7 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
   connect(&settings_, &Settings::changed, this, &MainWindow::applyAppearance);
   connect(&settings_, &Settings::changed, this, &MainWindow::applyMotion);
   connect(&document_, &PlanDocument::changed, this, &MainWindow::updateTitle);
+  connect(&document_, &PlanDocument::changed, this, &MainWindow::fillRedFlags);
   connect(&document_, &PlanDocument::refused, this,
           [this](Refusal refusal) { statusBar()->showMessage(text(refusal), 6000); });
   connect(&selection_, &StepSelection::changed, this, &MainWindow::updateActions);
@@ -97,6 +99,14 @@ void MainWindow::buildHeader() {
   movementsWorkspace_ = new MovementsWorkspace(knowledge_);
   workspaces_->addWidget(movementsWorkspace_);
 
+  redFlagsAction_ = new QAction(tr("Red &Flags"), this);
+  redFlagsAction_->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_H));
+  redFlagsAction_->setToolTip(tr("Red flags and stop signs, to read and to print (Ctrl+Shift+H)"));
+  connect(redFlagsAction_, &QAction::triggered, this, &MainWindow::showRedFlags);
+  auto* redFlags = new QToolButton;
+  redFlags->setDefaultAction(redFlagsAction_);
+  redFlags->setToolButtonStyle(Qt::ToolButtonTextOnly);
+
   auto* card = new QPushButton(tr("Card"));
   card->setProperty("primary", true);
   card->setMinimumWidth(84);
@@ -114,6 +124,7 @@ void MainWindow::buildHeader() {
   header->addWidget(chooser);
   seen_ = new SeenChooser(document_);
   header->addWidget(seen_);
+  header->addWidget(redFlags);
   header->addWidget(card);
 
   auto* line = new QFrame;
@@ -188,6 +199,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   settings_.setLayout(QStringLiteral("window"), saveGeometry());
   settings_.setLayout(QStringLiteral("class"), classWorkspace_->layoutState());
   delete cardPreview_;
+  delete redFlags_;
   event->accept();
 }
 

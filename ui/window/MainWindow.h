@@ -26,6 +26,7 @@ class MovementsWorkspace;
 class PeopleChooser;
 class PeopleWorkspace;
 class SeenChooser;
+class TextPreview;
 
 // Where the window finds and keeps things; tests give their own.
 struct WindowPlaces {
@@ -85,6 +86,8 @@ private:
   void saveAs(std::function<void()> then = {});
   void exportTable(bool csv);
   void showCard();
+  void showRedFlags();
+  void fillRedFlags();
   void offerRecovery(const QString& file);
   void onChangedOnDisk();
   void report(const Error& error);
@@ -111,7 +114,9 @@ private:
   QMenu* stepMenu_ = nullptr;
   QList<QAction*> stepActions_; // need a selected step
   QAction* pasteAction_ = nullptr;
+  QAction* redFlagsAction_ = nullptr;
   QPointer<CardPreview> cardPreview_;
+  QPointer<TextPreview> redFlags_;
   QPointer<QMessageBox> diskQuestion_;
   bool closing_ = false;
 };
