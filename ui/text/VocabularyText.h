@@ -16,7 +16,7 @@ QString text(Level level);   // "leave out", "ask first", "adapt", "watch"
 QString text(Strength strength);
 QString text(Verification verification);
 QString text(Urgency urgency); // a heading: "Emergency: call for help now"
-QString text(AgeBand band); // "65 to 79"
+QString text(AgeBand band);    // "65 to 79"
 QString text(OptionKind kind);
 QString text(Repertoire repertoire);
 QString text(Sides sides);
