@@ -138,7 +138,7 @@ void MovementEditor::showFaults() {
   }
   list_->clear();
   for (const FieldFault& fault : faults_)
-    list_->addItem(lineOf(fault, QStringLiteral("%1: %2").arg(text(fault.field), fault.words)));
+    list_->addItem(lineOf({QStringLiteral("%1: %2").arg(text(fault.field), fault.words), fault.hint}));
   list_->setVisible(!faults_.empty());
   const int lines = std::min(kMostLines, static_cast<int>(faults_.size()));
   list_->setFixedHeight(lines * (fontMetrics().lineSpacing() + 8) + 6);

@@ -147,7 +147,7 @@ void OptionsPage::showCurrent() {
   remove_->setEnabled(at.has_value());
   up_->setEnabled(at && *at > 0);
   stack_->setCurrentIndex(at ? 1 : 0);
-  std::vector<FieldFault> here;
+  std::vector<FaultLine> here;
   for (const FieldFault& fault : faults_)
     if (at && fault.field == MovementField::options && fault.option == *at)
       here.push_back(fault);

@@ -4,7 +4,7 @@
 #include "ui/controls/Fields.h"
 #include "ui/movements/MovementEditor.h"
 #include "ui/movements/MovementsWorkspace.h"
-#include "ui/movements/OrderedList.h"
+#include "ui/controls/OrderedList.h"
 #include "ui/movements/PoseCanvas.h"
 
 #include <QCheckBox>
