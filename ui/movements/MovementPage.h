@@ -12,7 +12,6 @@
 
 class QGridLayout;
 class QLabel;
-class QScrollArea;
 
 namespace matwright {
 
@@ -97,8 +96,5 @@ QString lineOf(const FieldFault& fault, const QString& words); // with the sign 
 
 // Two columns, names and fields, and room that is left over beside them.
 QGridLayout* fieldGrid(QWidget* page = nullptr);
-
-// A page that scrolls when it is higher than its place.
-QScrollArea* scrolled(QWidget* page);
 
 } // namespace matwright

@@ -1,12 +1,13 @@
-#include "ui/cautions/CautionDelegate.h"
+#include "ui/controls/MarkedTree.h"
 
 #include "ui/controls/Labels.h"
 #include "ui/controls/LevelMark.h"
 #include "ui/controls/RowText.h"
 #include "ui/theme/Theme.h"
 
+#include <QKeyEvent>
 #include <QPainter>
-#include <QTreeView>
+#include <optional>
 
 namespace matwright {
 namespace {
@@ -23,13 +24,15 @@ std::vector<RowText> linesOf(const QStyleOptionViewItem& option, const QModelInd
   const bool remark = !index.data(kGroupRole).toBool() && !levelOf(index);
   return {{index.data().toString(), remark ? option.font : headingFont(option.font), theme.ink},
           {index.data(kBodyRole).toString(), option.font, theme.inkSoft},
-          {index.data(kInsteadRole).toString(), option.font, theme.ink}};
+          {index.data(kInsteadRole).toString(), option.font, theme.ink},
+          {index.data(kOwnRole).toString(), option.font, theme.accent}};
 }
 
 // Where the mark begins, and the text, from the left edge of the row.
 int markLeft(const QModelIndex& index) { return index.data(kGroupRole).toBool() ? kEdge + 14 : kEdge + 6; }
 int textLeft(const QStyleOptionViewItem& option, const QModelIndex& index) {
-  return markLeft(index) + levelMarkSize(option.font) + 7;
+  const bool unmarked = index.data(kGroupRole).toBool() && !levelOf(index);
+  return markLeft(index) + (unmarked ? 0 : levelMarkSize(option.font) + 7);
 }
 
 void paintOpenSign(QPainter& painter, const QPointF& centre, bool open, const QColor& colour) {
@@ -44,9 +47,46 @@ void paintOpenSign(QPainter& painter, const QPointF& centre, bool open, const QC
 
 } // namespace
 
-CautionDelegate::CautionDelegate(QTreeView& view) : QStyledItemDelegate(&view), view_(view) {}
+MarkedTree::MarkedTree(const QString& name, QWidget* parent) : QTreeView(parent) {
+  setItemDelegate(new MarkedRowDelegate(*this));
+  setHeaderHidden(true);
+  setRootIsDecorated(false);
+  setIndentation(0);
+  setExpandsOnDoubleClick(false);
+  setWordWrap(true);
+  setUniformRowHeights(false);
+  setEditTriggers(QAbstractItemView::NoEditTriggers);
+  setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  setMouseTracking(true);
+  setAccessibleName(name);
+  connect(this, &QTreeView::clicked, this, &MarkedTree::choose);
+}
 
-void CautionDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+void MarkedTree::choose(const QModelIndex& index) {
+  if (index.data(kGroupRole).toBool())
+    setExpanded(index, !isExpanded(index));
+  else if (index.isValid())
+    Q_EMIT chosen(index);
+}
+
+void MarkedTree::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
+    choose(currentIndex());
+  else
+    QTreeView::keyPressEvent(event);
+}
+
+void MarkedTree::resizeEvent(QResizeEvent* event) {
+  QTreeView::resizeEvent(event);
+  if (event->size().width() != event->oldSize().width())
+    QMetaObject::invokeMethod(
+        this, [this] { doItemsLayout(); }, Qt::QueuedConnection);
+}
+
+MarkedRowDelegate::MarkedRowDelegate(QTreeView& view) : QStyledItemDelegate(&view), view_(view) {}
+
+void MarkedRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
   painter->setRenderHint(QPainter::Antialiasing);
   paintRowGround(*painter, option);
   const QRect inside = option.rect.adjusted(markLeft(index), 4, -kEdge, -4);
@@ -54,7 +94,7 @@ void CautionDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
   const Theme& theme = rowTheme();
   if (const auto level = levelOf(index)) {
     paintLevelMark(*painter, QRectF(inside.left(), inside.top(), side, side), *level, theme);
-  } else {
+  } else if (!index.data(kGroupRole).toBool()) {
     painter->setPen(Qt::NoPen);
     painter->setBrush(theme.inkSoft);
     painter->drawEllipse(QRectF(inside.left() + side / 2.0 - 2, inside.top() + side / 2.0 - 2, 4, 4));
@@ -65,7 +105,7 @@ void CautionDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
   matwright::paint(*painter, option.rect.adjusted(textLeft(option, index), 4, -kEdge, -4), linesOf(option, index));
 }
 
-QSize CautionDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+QSize MarkedRowDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
   const int width = view_.viewport()->width();
   const int text = heightOf(linesOf(option, index), std::max(60, width - textLeft(option, index) - kEdge));
   return {width, std::max(text, levelMarkSize(option.font)) + 8};
