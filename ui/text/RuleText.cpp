@@ -121,6 +121,23 @@ QString text(SourceKind kind) {
                        QT_TRANSLATE_NOOP("RuleText", "public body"), QT_TRANSLATE_NOOP("RuleText", "practice")});
 }
 
+QString unitText(double amount, MeasureUnit unit) {
+  const bool one = amount == 1;
+  switch (unit) {
+  case MeasureUnit::seconds:
+    return one ? tr("second") : tr("seconds");
+  case MeasureUnit::repetitions:
+    return one ? tr("repetition") : tr("repetitions");
+  case MeasureUnit::steps:
+    return one ? tr("step") : tr("steps");
+  case MeasureUnit::changes:
+    return one ? tr("change of position") : tr("changes of position");
+  case MeasureUnit::percent:
+    return tr("% of the class");
+  }
+  return {};
+}
+
 QString text(QualifierKind kind) {
   return listed(kind, {QT_TRANSLATE_NOOP("RuleText", "a date, from which weeks are counted"),
                        QT_TRANSLATE_NOOP("RuleText", "the due date, by which weeks are counted"),
@@ -146,9 +163,19 @@ QString titleText(const Rule& rule) {
   return capital(asks.isEmpty() ? QString::fromStdString(rule.instead.empty() ? rule.why : rule.instead) : asks);
 }
 
-QString sideText(Scope scope) {
-  const bool less = scope == Scope::early || scope == Scope::late || scope == Scope::order;
-  return less ? tr("less than") : tr("more than");
+QString speaksText(const Rule& rule) {
+  switch (rule.scope) {
+  case Scope::step:
+    return tr("Speaks when one side takes longer than");
+  case Scope::early:
+    return tr("The first part of the class is");
+  case Scope::late:
+    return tr("The last part of the class is");
+  case Scope::order:
+    return tr("Speaks when there is less between than");
+  default:
+    return tr("Speaks when there is more than");
+  }
 }
 
 QString placeText(const Rule& rule) {
