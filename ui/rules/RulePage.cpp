@@ -98,9 +98,9 @@ void RulePage::fillFacts(const Rule& rule) {
   });
   facts->add(tr("In plain words"), lines(definitions));
   facts->add(tr("Why"), QString::fromStdString(rule.why));
-  facts->add(tr("Instead"), QString::fromStdString(rule.instead));
-  facts->add(tr("Rests on"), text(rule.strength));
-  facts->add(tr("How far checked"), text(rule.check));
+  facts->add(tr("Instead"), withCapital(QString::fromStdString(rule.instead)));
+  facts->add(tr("Rests on"), withCapital(text(rule.strength)));
+  facts->add(tr("How far checked"), withCapital(text(rule.check)));
   facts->add(tr("Disputed"), QString::fromStdString(rule.contested));
   QStringList sources;
   for (const SourceId& id : rule.sources)
@@ -114,11 +114,12 @@ void RulePage::fillToday(const Rule& rule) {
   FactGrid* facts = freshFacts(*column_, today_, tr("What it concerns now"));
   if (const auto names = concerned_.of(rule, document_.knowledge())) {
     const auto count = static_cast<int>(names->size());
-    QString words = tr("%n of all movements, as written", nullptr, count);
+    const auto all = static_cast<int>(document_.knowledge()->catalogue.movements().size());
+    QString words = tr("%1 of %n movement(s), as written", nullptr, all).arg(count);
     if (count > 0)
       words += QStringLiteral(": ") + names->mid(0, kMostNames).join(QStringLiteral(", "));
     if (count > kMostNames)
-      words += tr(" and %n more", nullptr, count - static_cast<int>(kMostNames));
+      words += QLatin1Char(' ') + tr("and %n more", nullptr, count - static_cast<int>(kMostNames));
     facts->add(tr("Movements"), words);
   }
   if (isForSome(rule)) {

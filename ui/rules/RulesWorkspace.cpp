@@ -67,7 +67,6 @@ RulesWorkspace::RulesWorkspace(KnowledgeDocument& document, PlanDocument& plan, 
           [this](const std::vector<Error>& errors) { say(text(errors.front()), true); });
   connect(conditionPage_, &ConditionPage::removeWanted, this, &RulesWorkspace::askRemove);
   refreshList();
-  tree_->setCurrent({});
 }
 
 QWidget* RulesWorkspace::makeSide() {
@@ -107,23 +106,38 @@ const Condition* RulesWorkspace::condition() const {
 }
 
 void RulesWorkspace::show(const RuleChoice& choice) {
-  if (!tree_->has(choice)) {
+  if (!isVisible() || !tree_->has(choice)) {
     side_->search()->clear();
     filters_->clear();
+  }
+  if (!isVisible()) {
+    current_ = choice;
+    stale_ = true;
+    return;
   }
   tree_->setCurrent(choice);
 }
 
+void RulesWorkspace::showEvent(QShowEvent* event) {
+  if (stale_)
+    refreshList();
+  QWidget::showEvent(event);
+}
+
 void RulesWorkspace::refreshList() {
+  stale_ = !isVisible();
+  if (stale_)
+    return;
   RuleFilter filter = filters_->filter();
   filter.words = side_->search()->text();
   const auto knowledge = document_.knowledge();
   const auto groups = ruleGroups(*knowledge, filter, rulesConcerning(knowledge->rules, plan_.roster(), plan_.day()));
   tree_->show(groups, filter.asks());
   side_->showNone(groups.empty());
-  if (!tree_->current() && tree_->has(current_))
+  if (tree_->current() != current_ && tree_->has(current_))
     tree_->setCurrent(current_);
-  refresh();
+  else
+    refresh();
 }
 
 void RulesWorkspace::refresh() {

@@ -34,10 +34,13 @@ public:
   void importFrom(const QString& file);
   void exportTo(const OwnKnowledge& given, const QString& file);
 
+protected:
+  void showEvent(QShowEvent* event) override;
+
 private:
   QWidget* makeSide();
   QWidget* makeStage();
-  void refreshList();
+  void refreshList(); // later, while it is not seen
   void refresh();
   void copyCurrent();
   void askRemove();
@@ -53,6 +56,7 @@ private:
   KnowledgeDocument& document_;
   PlanDocument& plan_;
   RuleChoice current_;
+  bool stale_ = false;
   RuleTree* tree_;
   ListSide* side_;
   RuleFilterBar* filters_;

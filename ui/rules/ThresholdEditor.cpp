@@ -2,13 +2,13 @@
 
 #include "core/screening/ScopeForm.h"
 #include "ui/controls/Fields.h"
-#include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
 #include "ui/text/FindingText.h"
 #include "ui/text/RuleText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QDoubleSpinBox>
+#include <QHBoxLayout>
 #include <QPushButton>
 #include <QSignalBlocker>
 #include <QVBoxLayout>
@@ -32,7 +32,9 @@ ThresholdEditor::ThresholdEditor(KnowledgeDocument& document, QWidget* parent)
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
   column->addWidget(headingLabel(tr("Threshold")));
-  auto* line = new FlowLayout(line_, 8);
+  auto* line = new QHBoxLayout(line_);
+  line->setContentsMargins(0, 0, 0, 0);
+  line->setSpacing(8);
   for (QLabel* label : {side_, unit_})
     label->setWordWrap(false);
   amount_->setAccessibleName(tr("Threshold"));
@@ -42,6 +44,7 @@ ThresholdEditor::ThresholdEditor(KnowledgeDocument& document, QWidget* parent)
   line->addWidget(amount_);
   line->addWidget(unit_);
   line->addWidget(usual_);
+  line->addStretch(1);
   column->addWidget(line_);
   column->addWidget(about_);
   connect(amount_, &QDoubleSpinBox::valueChanged, this, [this](double amount) { set(amount); });

@@ -288,7 +288,7 @@ QString thresholdText(const Rule& rule) {
   return thresholdIsOpen(rule)
              ? tr("This amount is the program's own: no published threshold is known. You may set yours; the usual "
                   "one is kept beside it.")
-             : tr("This amount is published in the sources named above, so it stays as it is. In a copy of your own "
+             : tr("This amount is published in the sources of the rule, so it stays as it is. In a copy of your own "
                   "you "
                   "may write another and say where it comes from.");
 }
