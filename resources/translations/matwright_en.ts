@@ -206,6 +206,64 @@
     </message>
 </context>
 <context>
+    <name>RuleRows</name>
+    <message numerus="yes">
+        <source>%n rule(s)</source>
+        <translation>
+            <numerusform>%n rule</numerusform>
+            <numerusform>%n rules</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>matwright::ConditionPage</name>
+    <message numerus="yes">
+        <source>%n rule(s)</source>
+        <translation>
+            <numerusform>%n rule</numerusform>
+            <numerusform>%n rules</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rule(s): %1</source>
+        <translation>
+            <numerusform>%n rule: %1</numerusform>
+            <numerusform>%n rules: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n condition(s)</source>
+        <translation>
+            <numerusform>%n condition</numerusform>
+            <numerusform>%n conditions</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n source(s)</source>
+        <translation>
+            <numerusform>%n source</numerusform>
+            <numerusform>%n sources</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>matwright::RulePage</name>
+    <message numerus="yes">
+        <source>%1 of %n movement(s), as written</source>
+        <translation>
+            <numerusform>%1 of %n movement, as written</numerusform>
+            <numerusform>%1 of %n movements, as written</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>matwright::SwapMenu</name>
     <message numerus="yes">
         <source>%n caution(s) gone</source>
