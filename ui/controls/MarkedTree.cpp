@@ -107,7 +107,19 @@ void MarkedRowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opt
 
 QSize MarkedRowDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
   const int width = view_.viewport()->width();
-  const int text = heightOf(linesOf(option, index), std::max(60, width - textLeft(option, index) - kEdge));
+  if (width != width_ || option.font != font_) {
+    heights_.clear();
+    width_ = width;
+    font_ = option.font;
+  }
+  const int left = textLeft(option, index);
+  const std::vector<RowText> lines = linesOf(option, index);
+  QString key = QString::number(left);
+  for (const RowText& line : lines)
+    key += QLatin1Char('\n') + line.text;
+  const auto known = heights_.constFind(key);
+  const int text = known != heights_.cend() ? *known : heightOf(lines, std::max(60, width - left - kEdge));
+  heights_.insert(key, text);
   return {width, std::max(text, levelMarkSize(option.font)) + 8};
 }
 

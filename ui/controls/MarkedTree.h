@@ -1,5 +1,7 @@
 #pragma once
 
+#include <QFont>
+#include <QHash>
 #include <QStyledItemDelegate>
 #include <QTreeView>
 
@@ -39,6 +41,10 @@ public:
 
 private:
   QTreeView& view_;
+  // How high the rows of a list are that is filled again and again, by what they say, at one width and in one font.
+  mutable QHash<QString, int> heights_;
+  mutable int width_ = 0;
+  mutable QFont font_;
 };
 
 } // namespace matwright

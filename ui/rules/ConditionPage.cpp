@@ -4,6 +4,7 @@
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/RowText.h"
+#include "ui/rules/RuleLines.h"
 #include "ui/rules/RulePage.h"
 #include "ui/text/RuleText.h"
 #include "ui/text/VocabularyText.h"
@@ -66,6 +67,7 @@ void ConditionPage::show(const Condition* condition) {
                                  "an age, as far as it is noted. The others stand under the condition that they are "
                                  "for, and speak for people who have it on file."));
   fill(condition);
+  fillRules(condition);
 }
 
 void ConditionPage::fill(const Condition* condition) {
@@ -102,6 +104,19 @@ void ConditionPage::fill(const Condition* condition) {
                                           tr("%n condition(s)", nullptr, conditions),
                                           tr("%n source(s)", nullptr, static_cast<int>(book.sources.size()))));
   }
+}
+
+void ConditionPage::fillRules(const Condition* condition) {
+  const Knowledge& knowledge = *document_.knowledge();
+  FactGrid* lines = freshFacts(*column_, rules_, tr("What they say"));
+  lines->setVerticalSpacing(10);
+  int count = 0;
+  for (const RuleGroup& group : ruleGroups(knowledge, {}, {}))
+    if (group.condition == (condition ? std::optional{condition->id} : std::nullopt))
+      for (const RuleRow& row : group.rows)
+        lines->addWidget(new RuleLines(row, QString::fromStdString(findRule(knowledge.rules, row.rule)->why)), count++,
+                         0, 1, 2);
+  rules_->setVisible(count > 0);
 }
 
 } // namespace matwright

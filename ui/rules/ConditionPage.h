@@ -11,8 +11,8 @@ class QVBoxLayout;
 
 namespace matwright {
 
-// A condition, to be read: what it is, what is asked about it, who has it, and how many rules are for it. Without one:
-// what the rules for everybody are, and what all the rules are not.
+// A condition, to be read: what it is, what is asked about it, who has it, and what the rules for it say. Without one:
+// the rules for everybody.
 class ConditionPage : public QWidget {
   Q_OBJECT
 
@@ -28,13 +28,14 @@ Q_SIGNALS:
 
 private:
   void fill(const Condition* condition);
+  void fillRules(const Condition* condition);
 
   const KnowledgeDocument& document_;
   const PlanDocument& plan_;
   QLabel *title_, *whose_, *about_;
   QPushButton *rule_, *edit_, *remove_;
   QVBoxLayout* column_;
-  QWidget* facts_ = nullptr;
+  QWidget *facts_ = nullptr, *rules_ = nullptr;
 };
 
 } // namespace matwright

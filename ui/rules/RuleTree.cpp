@@ -41,6 +41,7 @@ void RuleTree::show(const std::vector<RuleGroup>& groups, bool open) {
   groups_ = groups;
   allOpen_ = open;
   model_->clear();
+  QList<QStandardItem*> headings;
   for (const RuleGroup& group : groups_) {
     auto* heading = new QStandardItem(group.title);
     heading->setData(true, kGroupRole);
@@ -58,9 +59,14 @@ void RuleTree::show(const std::vector<RuleGroup>& groups, bool open) {
       item->setData(row.spoken, Qt::AccessibleTextRole);
       heading->appendRow(item);
     }
-    model_->appendRow(heading);
-    setExpanded(heading->index(), open || opened_.contains(keyOf(group)));
+    headings << heading;
   }
+  model_->invisibleRootItem()->appendRows(headings);
+  if (open)
+    expandAll();
+  for (int at = 0; !open && at < headings.size(); ++at)
+    if (opened_.contains(keyOf(groups_[static_cast<std::size_t>(at)])))
+      expand(headings.at(at)->index());
   if (before)
     if (const QModelIndex again = find(*before); again.isValid())
       setCurrentIndex(again);

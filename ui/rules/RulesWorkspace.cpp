@@ -18,6 +18,7 @@
 #include <QMessageBox>
 #include <QPushButton>
 #include <QScrollArea>
+#include <QScrollBar>
 #include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -34,8 +35,8 @@ RulesWorkspace::RulesWorkspace(KnowledgeDocument& document, PlanDocument& plan, 
       side_(new ListSide(tr("Rules"), tr("Search conditions, rules and sources"),
                          tr("No rule is found by these words and filters."), tree_)),
       filters_(new RuleFilterBar), import_(new QPushButton(tr("Import \u2026"))),
-      export_(new QPushButton(tr("Export"))), stack_(new QStackedWidget), rulePage_(new RulePage(document, plan)),
-      conditionPage_(new ConditionPage(document, plan)) {
+      export_(new QPushButton(tr("Export \u25be"))), stack_(new QStackedWidget),
+      rulePage_(new RulePage(document, plan)), conditionPage_(new ConditionPage(document, plan)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
@@ -55,18 +56,20 @@ RulesWorkspace::RulesWorkspace(KnowledgeDocument& document, PlanDocument& plan, 
     say({});
     if (const auto choice = tree_->current())
       current_ = *choice;
+    for (QScrollArea* area : stack_->findChildren<QScrollArea*>(QString(), Qt::FindDirectChildrenOnly))
+      area->verticalScrollBar()->setValue(0);
     refresh();
   });
-  connect(side_->search(), &QLineEdit::textChanged, this, &RulesWorkspace::refreshList);
-  connect(filters_, &RuleFilterBar::changed, this, &RulesWorkspace::refreshList);
-  connect(&document, &KnowledgeDocument::changed, this, &RulesWorkspace::refreshList);
-  connect(&plan, &PlanDocument::changed, this, &RulesWorkspace::refreshList);
+  connect(side_->search(), &QLineEdit::textChanged, this, &RulesWorkspace::fillList);
+  connect(filters_, &RuleFilterBar::changed, this, &RulesWorkspace::fillList);
+  connect(&document, &KnowledgeDocument::changed, this, &RulesWorkspace::refreshAll);
+  connect(&plan, &PlanDocument::changed, this, &RulesWorkspace::refreshAll);
   connect(rulePage_, &RulePage::copyWanted, this, &RulesWorkspace::copyCurrent);
   connect(rulePage_, &RulePage::removeWanted, this, &RulesWorkspace::askRemove);
   connect(rulePage_, &RulePage::refused, this,
           [this](const std::vector<Error>& errors) { say(text(errors.front()), true); });
   connect(conditionPage_, &ConditionPage::removeWanted, this, &RulesWorkspace::askRemove);
-  refreshList();
+  refreshAll();
 }
 
 QWidget* RulesWorkspace::makeSide() {
@@ -76,6 +79,7 @@ QWidget* RulesWorkspace::makeSide() {
   exportScreening_ = menu->addAction(tr("My conditions, rules, sources and thresholds \u2026"));
   exportAll_ = menu->addAction(tr("All of my own, with movements \u2026"));
   export_->setMenu(menu);
+  export_->setStyleSheet(QStringLiteral("QPushButton::menu-indicator { image: none; width: 0; }"));
   for (QPushButton* button : {import_, export_})
     side_->addButton(button);
   connect(import_, &QPushButton::clicked, this, &RulesWorkspace::askImport);
@@ -120,14 +124,19 @@ void RulesWorkspace::show(const RuleChoice& choice) {
 
 void RulesWorkspace::showEvent(QShowEvent* event) {
   if (stale_)
-    refreshList();
+    refreshAll();
   QWidget::showEvent(event);
 }
 
-void RulesWorkspace::refreshList() {
+void RulesWorkspace::refreshAll() {
   stale_ = !isVisible();
   if (stale_)
     return;
+  fillList();
+  refresh();
+}
+
+void RulesWorkspace::fillList() {
   RuleFilter filter = filters_->filter();
   filter.words = side_->search()->text();
   const auto knowledge = document_.knowledge();
@@ -136,8 +145,6 @@ void RulesWorkspace::refreshList() {
   side_->showNone(groups.empty());
   if (tree_->current() != current_ && tree_->has(current_))
     tree_->setCurrent(current_);
-  else
-    refresh();
 }
 
 void RulesWorkspace::refresh() {

@@ -40,7 +40,8 @@ protected:
 private:
   QWidget* makeSide();
   QWidget* makeStage();
-  void refreshList(); // later, while it is not seen
+  void refreshAll(); // later, while it is not seen
+  void fillList();
   void refresh();
   void copyCurrent();
   void askRemove();

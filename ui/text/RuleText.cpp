@@ -266,7 +266,7 @@ QString testsText(const Rule& rule, const RuleBook& book) {
       parts << (test.choices.empty() ? answerText(test, spec)
                                      : QStringLiteral("%1: %2").arg(name, answerText(test, spec)));
   }
-  return parts.join(QStringLiteral(", "));
+  return parts.join(QStringLiteral("; "));
 }
 
 QString qualifierText(const QualifierSpec& qualifier) {
