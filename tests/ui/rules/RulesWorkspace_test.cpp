@@ -144,6 +144,10 @@ TEST_F(Rules, ARuleIsRemovedAfterAQuestionAndComesBackByUndo) {
   const RuleChoice copy = workspace.current();
   button(QStringLiteral("Remove \u2026")).click();
   ASSERT_EQ(own.own().rules.size(), 1U); // not before it is answered
+  answer(QStringLiteral("Cancel"));
+  ASSERT_EQ(own.own().rules.size(), 1U);
+  QTest::qWait(20); // the first question goes
+  button(QStringLiteral("Remove \u2026")).click();
   answer(QStringLiteral("Remove"));
   EXPECT_TRUE(own.own().rules.empty());
   EXPECT_NE(workspace.current(), copy);
