@@ -80,6 +80,9 @@ void ThresholdEditor::show(const Rule& rule) {
   if (threshold.unit == MeasureUnit::seconds)
     unit += QStringLiteral(", %1").arg(clock(Seconds(threshold.amount)));
   showText(unit_, open ? unit : QString());
+  amount_->setAccessibleDescription(
+      QStringLiteral("%1 %2 %3")
+          .arg(speaksText(rule), amountText(threshold.amount, threshold.unit), thresholdText(rule)));
   usual_->setText(tr("Back to the usual (%1)").arg(usual));
   usual_->setVisible(open && threshold.amount != threshold.usual);
   usual_->setEnabled(document_.lockedBy().empty());

@@ -2,11 +2,13 @@
 #include "tests/support/NothingCut.h"
 #include "tests/support/PanelFixture.h"
 #include "ui/document/KnowledgeExchange.h"
+#include "ui/rules/RuleFilterBar.h"
 #include "ui/rules/RuleTree.h"
 #include "ui/rules/RulesWorkspace.h"
 
 #include <QDoubleSpinBox>
 #include <QLineEdit>
+#include <QMenu>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QTemporaryDir>
@@ -193,6 +195,37 @@ TEST_F(Rules, WhatIsExportedIsImportedAgain) {
   EXPECT_EQ(workspace.current().condition, before.conditions[0].id);
   workspace.importFrom(folder.filePath(QStringLiteral("missing.json")));
   EXPECT_TRUE(says(QStringLiteral("Nothing was imported")));
+}
+
+TEST_F(Rules, EachFilterOfTheBarIsAskedForAndTakenAway) {
+  auto& bar = *workspace.findChild<RuleFilterBar*>();
+  const auto tick = [&](const char* button, const char* words) {
+    for (const QToolButton* each : bar.findChildren<QToolButton*>())
+      if (each->menu() && each->toolTip().startsWith(QString::fromLatin1(button)))
+        for (QAction* action : each->menu()->actions())
+          if (action->text() == QString::fromLatin1(words))
+            return action->trigger();
+    FAIL() << words;
+  };
+  tick("Level", "Ask first");
+  tick("Where", "On the way in");
+  tick("Rests on", "Common practice");
+  RuleFilter asked;
+  asked.levels = {Level::askFirst};
+  asked.scopes = {Scope::way};
+  asked.strengths = {Strength::practice};
+  EXPECT_EQ(bar.filter(), asked);
+  for (const char* words :
+       {"Disputed", "My own", "A threshold I may change", "A threshold I have changed", "Concerns people on file"})
+    tick("Only", words);
+  asked.contested = asked.own = asked.open = asked.changed = asked.onFile = true;
+  EXPECT_EQ(bar.filter(), asked);
+  EXPECT_TRUE(says(QStringLiteral("No rule is found by these words and filters.")));
+  for (QToolButton* each : bar.findChildren<QToolButton*>())
+    if (each->text() == QStringLiteral("Clear"))
+      each->click();
+  EXPECT_EQ(bar.filter(), RuleFilter{});
+  EXPECT_FALSE(says(QStringLiteral("No rule is found by these words and filters.")));
 }
 
 TEST_F(Rules, FiltersThatHideARuleAreTakenAwayWhenItIsToBeShown) {
