@@ -285,12 +285,16 @@ QString thresholdText(const Rule& rule) {
     return {};
   if (isOwn(rule.id))
     return tr("The threshold of a rule of your own is changed in the rule itself.");
-  return thresholdIsOpen(rule)
-             ? tr("This amount is the program's own: no published threshold is known. You may set yours; the usual "
-                  "one is kept beside it.")
-             : tr("This amount is published in the sources of the rule, so it stays as it is. In a copy of your own "
-                  "you "
-                  "may write another and say where it comes from.");
+  if (!thresholdIsOpen(rule))
+    return tr(
+        "This amount is published in the sources of the rule, so it stays as it is. In a copy of your own you may "
+        "write another and say where it comes from.");
+  const bool less = rule.scope == Scope::early || rule.scope == Scope::late || rule.scope == Scope::order;
+  return tr("This amount is the program's own: no published threshold is known. You may set yours; the usual one is "
+            "kept beside it.") +
+         QLatin1Char(' ') +
+         (less ? tr("The smaller it is, the less often the rule speaks.")
+               : tr("The larger it is, the less often the rule speaks."));
 }
 
 } // namespace matwright

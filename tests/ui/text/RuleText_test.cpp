@@ -110,6 +110,9 @@ TEST_F(RuleSaid, SaysWhoMayChangeItsThreshold) {
   EXPECT_TRUE(thresholdText(said).isEmpty());
   measure(Scope::total, 600, MeasureUnit::seconds);
   EXPECT_TRUE(thresholdText(said).contains(QStringLiteral("You may set yours")));
+  EXPECT_TRUE(thresholdText(said).contains(QStringLiteral("The larger it is, the less often")));
+  measure(Scope::late, 600, MeasureUnit::seconds);
+  EXPECT_TRUE(thresholdText(said).contains(QStringLiteral("The smaller it is, the less often")));
   measure(Scope::total, 600, MeasureUnit::seconds, ThresholdOrigin::published);
   EXPECT_TRUE(thresholdText(said).contains(QStringLiteral("stays as it is")));
   said.id = {"own-r"};
