@@ -41,70 +41,79 @@ void takeRule(OwnKnowledge& taken, const OwnKnowledge& own, const RuleId& id) {
     take(taken.sources, own.sources, source);
 }
 
-template <class AnyId> using Names = std::map<AnyId, AnyId>; // what came, by what it is called here
+// Of each thing that came, what of one's own it is, the best first; nothing where its id is free.
+template <class AnyId> using Same = std::map<AnyId, std::vector<AnyId>>;
+// What came, by what it is called here, where that is another id.
+template <class AnyId> using Names = std::map<AnyId, AnyId>;
 
 template <class AnyId> void rename(AnyId& id, const Names<AnyId>& names) {
   if (const auto here = names.find(id); here != names.end())
     id = here->second;
 }
 
-void rename(Movement& movement, const Names<MovementId>& names) {
-  for (auto* named : {&movement.prerequisites, &movement.counters})
-    for (MovementId& id : *named)
-      rename(id, names);
+template <class AnyId> void rename(std::vector<AnyId>& ids, const Names<AnyId>& names) {
+  for (AnyId& id : ids)
+    rename(id, names);
 }
 
-// The things of one kind that came, each with what it is here: the same as one of one's own, or a new one.
-template <class Value, class AnyId> class Kind {
-public:
-  Kind(const std::vector<Value>& here, const std::vector<Value>& incoming, std::vector<Value>& after,
-       std::vector<Value>& taken)
-      : here_(here), after_(after), taken_(taken) {
-    for (const auto* list : {&here, &incoming})
-      for (const Value& each : *list)
-        ids_.insert(each.id.value);
+// Whether a name in what came is that name in what is here.
+template <class AnyId> bool sameName(const AnyId& came, const AnyId& here, const Same<AnyId>& same) {
+  const auto found = same.find(came);
+  return found == same.end() ? came == here
+                             : std::find(found->second.begin(), found->second.end(), here) != found->second.end();
+}
+
+template <class AnyId>
+bool sameNames(const std::vector<AnyId>& came, const std::vector<AnyId>& here, const Same<AnyId>& same) {
+  return std::equal(came.begin(), came.end(), here.begin(), here.end(),
+                    [&](const AnyId& a, const AnyId& b) { return sameName(a, b, same); });
+}
+
+// By alike(came, here), which leaves the id out of account: the thing of its own id first, then those under others. A
+// thing whose id is free is itself.
+template <class Value, class Alike>
+auto sameOf(const std::vector<Value>& incoming, const std::vector<Value>& own, Alike alike) {
+  Same<decltype(Value::id)> same;
+  for (const Value& came : incoming) {
+    auto& found = same[came.id];
+    const Value* named = find(own, came.id);
+    if (!named)
+      continue;
+    if (alike(came, *named))
+      found.push_back(named->id);
+    for (const Value& each : own)
+      if (each.id != came.id && alike(came, each))
+        found.push_back(each.id);
   }
+  return same;
+}
 
-  const Names<AnyId>& names() const { return names_; }
+// Equal but for the id.
+template <class Value> bool equalBesides(const Value& came, Value here) {
+  here.id = came.id;
+  return came == here;
+}
 
-  // One of one's own that is `came`, which names things as here: under its id, or, where that is something else's,
-  // under another. Null for none.
-  const Value* same(const Value& came) const {
-    const Value* named = find(here_, came.id);
-    if (!named || *named == came)
-      return named;
-    const auto at = std::find_if(here_.begin(), here_.end(), [&](const Value& each) {
-      Value renamed = came;
-      renamed.id = each.id;
-      return each == renamed;
-    });
-    return at == here_.end() ? nullptr : &*at;
+// Movements name each other, in circles too. Each is held for the same as long as all that it names is.
+Same<MovementId> sameMovements(const OwnKnowledge& incoming, const OwnKnowledge& own) {
+  Same<MovementId> same = sameOf(incoming.movements, own.movements, [](const Movement& came, Movement here) {
+    here.prerequisites = came.prerequisites;
+    here.counters = came.counters;
+    return equalBesides(came, here);
+  });
+  for (bool settled = false; !settled;) {
+    settled = true;
+    for (const Movement& came : incoming.movements) {
+      const auto differs = [&](const MovementId& id) {
+        const Movement& here = *find(own.movements, id);
+        return !sameNames(came.prerequisites, here.prerequisites, same) ||
+               !sameNames(came.counters, here.counters, same);
+      };
+      settled = std::erase_if(same[came.id], differs) == 0 && settled;
+    }
   }
-
-  void be(const AnyId& came, const AnyId& here) { names_[came] = here; }
-
-  // The id under which it is taken: its own where that is free.
-  AnyId freeId(const AnyId& came) {
-    if (!find(here_, came))
-      return came;
-    const AnyId id{untakenId(came.value, [&](const std::string& text) { return ids_.contains(text); })};
-    ids_.insert(id.value);
-    be(came, id);
-    return id;
-  }
-
-  void take(Value value) {
-    after_.push_back(value);
-    taken_.push_back(std::move(value));
-  }
-
-private:
-  const std::vector<Value>& here_; // one's own
-  std::vector<Value>& after_;      // the same with what is taken
-  std::vector<Value>& taken_;
-  std::set<std::string> ids_; // that are somebody's
-  Names<AnyId> names_;
-};
+  return same;
+}
 
 class Merging {
 public:
@@ -114,108 +123,70 @@ public:
   }
 
   Merged run() {
-    Kind<Condition, ConditionId> conditions(own_.conditions, incoming_.conditions, result_.own.conditions,
-                                            result_.taken.conditions);
-    Kind<Source, SourceId> sources(own_.sources, incoming_.sources, result_.own.sources, result_.taken.sources);
-    Kind<Rule, RuleId> rules(own_.rules, incoming_.rules, result_.own.rules, result_.taken.rules);
-    for (const Condition& condition : incoming_.conditions)
-      put(conditions, condition);
-    for (const Source& source : incoming_.sources)
-      put(sources, source);
-    for (Rule rule : incoming_.rules) {
+    const auto conditions = sameOf(incoming_.conditions, own_.conditions, equalBesides<Condition>);
+    const auto sources = sameOf(incoming_.sources, own_.sources, equalBesides<Source>);
+    const auto rules = sameOf(incoming_.rules, own_.rules, [&](const Rule& came, Rule here) {
+      const bool named = came.condition && here.condition ? sameName(*came.condition, *here.condition, conditions)
+                                                          : came.condition == here.condition;
+      if (!named || !sameNames(came.sources, here.sources, sources))
+        return false;
+      here.condition = came.condition;
+      here.sources = came.sources;
+      return equalBesides(came, here);
+    });
+    const auto conditionNames = take(&OwnKnowledge::conditions, conditions);
+    const auto sourceNames = take(&OwnKnowledge::sources, sources);
+    take(&OwnKnowledge::rules, rules, [&](Rule& rule, const auto&) {
       if (rule.condition)
-        rename(*rule.condition, conditions.names());
-      for (SourceId& source : rule.sources)
-        rename(source, sources.names());
-      put(rules, std::move(rule));
-    }
-    putMovements();
-    putThresholds();
+        rename(*rule.condition, conditionNames);
+      rename(rule.sources, sourceNames);
+    });
+    take(&OwnKnowledge::movements, sameMovements(incoming_, own_), [](Movement& movement, const auto& names) {
+      rename(movement.prerequisites, names);
+      rename(movement.counters, names);
+    });
+    takeThresholds();
     return std::move(result_);
   }
 
 private:
-  template <class Value, class AnyId> void put(Kind<Value, AnyId>& kind, Value came) {
-    if (const Value* here = kind.same(came)) {
-      kind.be(came.id, here->id);
-      ++result_.alreadyHere;
-      return;
-    }
-    const AnyId id = kind.freeId(came.id);
-    result_.renamed += id == came.id ? 0 : 1;
-    came.id = id;
-    kind.take(std::move(came));
-  }
-
-  // Movements name each other, in circles too. Those that are one of one's own are found by doubt: each is held for the
-  // same as long as all that it names is.
-  void putMovements() {
-    std::map<MovementId, std::vector<const Movement*>> same = candidates();
-    for (bool settled = false; !settled;) {
-      settled = true;
-      for (const Movement& came : incoming_.movements)
-        settled = std::erase_if(same[came.id], [&](const Movement* here) { return !agree(came, *here, same); }) == 0 &&
-                  settled;
-    }
-    Kind<Movement, MovementId> movements(own_.movements, incoming_.movements, result_.own.movements,
-                                         result_.taken.movements);
-    std::vector<Movement> fresh;
-    for (const Movement& came : incoming_.movements) {
-      if (const auto& found = same[came.id]; !found.empty()) {
-        movements.be(came.id, found.front()->id);
+  // Takes the things of one kind that are not here, under their own ids where those are free; `mend` puts the names in
+  // them right.
+  template <class Value, class AnyId, class Mend>
+  Names<AnyId> take(std::vector<Value> OwnKnowledge::*list, const Same<AnyId>& same, Mend mend) {
+    std::set<std::string> ids;
+    for (const auto* each : {&own_, &incoming_})
+      for (const Value& value : each->*list)
+        ids.insert(value.id.value);
+    Names<AnyId> names;
+    std::vector<Value> fresh;
+    for (const Value& came : incoming_.*list) {
+      if (const auto& found = same.at(came.id); !found.empty()) {
+        names[came.id] = found.front();
         ++result_.alreadyHere;
         continue;
       }
       fresh.push_back(came);
-      fresh.back().id = movements.freeId(came.id);
-      result_.renamed += fresh.back().id == came.id ? 0 : 1;
-    }
-    for (Movement& movement : fresh) {
-      rename(movement, movements.names());
-      movements.take(std::move(movement));
-    }
-  }
-
-  // Of each movement that came, what of one's own it may be, its own id first: alike in all but in what it names. Under
-  // another id only where its own is something else's.
-  std::map<MovementId, std::vector<const Movement*>> candidates() const {
-    std::map<MovementId, std::vector<const Movement*>> all;
-    for (const Movement& came : incoming_.movements) {
-      const Movement* named = find(own_.movements, came.id);
-      if (!named)
+      if (!find(own_.*list, came.id))
         continue;
-      auto& found = all[came.id];
-      if (alike(came, *named))
-        found.push_back(named);
-      for (const Movement& each : own_.movements)
-        if (each.id != came.id && alike(came, each))
-          found.push_back(&each);
+      const AnyId id{untakenId(came.id.value, [&](const std::string& text) { return ids.contains(text); })};
+      ids.insert(id.value);
+      fresh.back().id = names[came.id] = id;
+      ++result_.renamed;
     }
-    return all;
+    for (Value& value : fresh) {
+      mend(value, names);
+      (result_.own.*list).push_back(value);
+      (result_.taken.*list).push_back(std::move(value));
+    }
+    return names;
+  }
+  template <class Value, class AnyId>
+  Names<AnyId> take(std::vector<Value> OwnKnowledge::*list, const Same<AnyId>& same) {
+    return take(list, same, [](Value&, const auto&) {});
   }
 
-  static bool alike(const Movement& came, Movement here) {
-    here.id = came.id;
-    here.prerequisites = came.prerequisites;
-    here.counters = came.counters;
-    return came == here;
-  }
-
-  template <class Candidates> bool agree(const Movement& came, const Movement& here, const Candidates& same) const {
-    const auto all = [&](const std::vector<MovementId>& names, const std::vector<MovementId>& others) {
-      return std::equal(names.begin(), names.end(), others.begin(), others.end(),
-                        [&](const MovementId& name, const MovementId& other) {
-                          const auto found = same.find(name);
-                          if (found == same.end())
-                            return name == other && !find(incoming_.movements, name);
-                          return std::any_of(found->second.begin(), found->second.end(),
-                                             [&](const Movement* each) { return each->id == other; });
-                        });
-    };
-    return all(came.prerequisites, here.prerequisites) && all(came.counters, here.counters);
-  }
-
-  void putThresholds() {
+  void takeThresholds() {
     for (const auto& [rule, amount] : incoming_.thresholds) {
       const Rule* found = find(builtIn_.rules.rules, rule);
       const auto here = own_.thresholds.find(rule);

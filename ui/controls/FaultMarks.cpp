@@ -102,12 +102,4 @@ QGridLayout* fieldGrid(QWidget* page) {
   return grid;
 }
 
-QScrollArea* scrolled(QWidget* page) {
-  auto* area = new QScrollArea;
-  area->setWidgetResizable(true);
-  area->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  area->setWidget(page);
-  return area;
-}
-
 } // namespace matwright

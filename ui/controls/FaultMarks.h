@@ -7,7 +7,6 @@
 
 class QGridLayout;
 class QLabel;
-class QScrollArea;
 class QWidget;
 
 namespace matwright {
@@ -48,8 +47,5 @@ private:
 
 // Two columns, names and fields, and room that is left over beside them.
 QGridLayout* fieldGrid(QWidget* page = nullptr);
-
-// A page that scrolls when it is higher than its place.
-QScrollArea* scrolled(QWidget* page);
 
 } // namespace matwright

@@ -1,6 +1,7 @@
 #include "ui/movements/MovementEditor.h"
 
 #include "ui/controls/Labels.h"
+#include "ui/controls/Scrolled.h"
 #include "ui/movements/CuesPage.h"
 #include "ui/movements/FactsPage.h"
 #include "ui/movements/FeaturesPage.h"

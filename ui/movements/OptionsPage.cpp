@@ -3,6 +3,7 @@
 #include "core/knowledge/OwnKnowledge.h"
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/Scrolled.h"
 #include "ui/movements/OptionForm.h"
 #include "ui/text/VocabularyText.h"
 

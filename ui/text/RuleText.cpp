@@ -121,6 +121,23 @@ QString text(SourceKind kind) {
                        QT_TRANSLATE_NOOP("RuleText", "public body"), QT_TRANSLATE_NOOP("RuleText", "practice")});
 }
 
+QString unitText(double amount, MeasureUnit unit) {
+  const bool one = amount == 1;
+  switch (unit) {
+  case MeasureUnit::seconds:
+    return one ? tr("second") : tr("seconds");
+  case MeasureUnit::repetitions:
+    return one ? tr("repetition") : tr("repetitions");
+  case MeasureUnit::steps:
+    return one ? tr("step") : tr("steps");
+  case MeasureUnit::changes:
+    return one ? tr("change of position") : tr("changes of position");
+  case MeasureUnit::percent:
+    return tr("% of the class");
+  }
+  return {};
+}
+
 QString text(QualifierKind kind) {
   return listed(kind, {QT_TRANSLATE_NOOP("RuleText", "a date, from which weeks are counted"),
                        QT_TRANSLATE_NOOP("RuleText", "the due date, by which weeks are counted"),
@@ -146,9 +163,19 @@ QString titleText(const Rule& rule) {
   return capital(asks.isEmpty() ? QString::fromStdString(rule.instead.empty() ? rule.why : rule.instead) : asks);
 }
 
-QString sideText(Scope scope) {
-  const bool less = scope == Scope::early || scope == Scope::late || scope == Scope::order;
-  return less ? tr("less than") : tr("more than");
+QString speaksText(const Rule& rule) {
+  switch (rule.scope) {
+  case Scope::step:
+    return tr("Speaks when one side takes longer than");
+  case Scope::early:
+    return tr("The first part of the class is");
+  case Scope::late:
+    return tr("The last part of the class is");
+  case Scope::order:
+    return tr("Speaks when there is less between than");
+  default:
+    return tr("Speaks when there is more than");
+  }
 }
 
 QString placeText(const Rule& rule) {
@@ -239,7 +266,7 @@ QString testsText(const Rule& rule, const RuleBook& book) {
       parts << (test.choices.empty() ? answerText(test, spec)
                                      : QStringLiteral("%1: %2").arg(name, answerText(test, spec)));
   }
-  return parts.join(QStringLiteral(", "));
+  return parts.join(QStringLiteral("; "));
 }
 
 QString qualifierText(const QualifierSpec& qualifier) {
@@ -258,12 +285,16 @@ QString thresholdText(const Rule& rule) {
     return {};
   if (isOwn(rule.id))
     return tr("The threshold of a rule of your own is changed in the rule itself.");
-  return thresholdIsOpen(rule)
-             ? tr("This amount is the program's own: no published threshold is known. You may set yours; the usual "
-                  "one is kept beside it.")
-             : tr("This amount is published in the sources named above, so it stays as it is. In a copy of your own "
-                  "you "
-                  "may write another and say where it comes from.");
+  if (!thresholdIsOpen(rule))
+    return tr(
+        "This amount is published in the sources of the rule, so it stays as it is. In a copy of your own you may "
+        "write another and say where it comes from.");
+  const bool less = rule.scope == Scope::early || rule.scope == Scope::late || rule.scope == Scope::order;
+  return tr("This amount is the program's own: no published threshold is known. You may set yours; the usual one is "
+            "kept beside it.") +
+         QLatin1Char(' ') +
+         (less ? tr("The smaller it is, the less often the rule speaks.")
+               : tr("The larger it is, the less often the rule speaks."));
 }
 
 } // namespace matwright

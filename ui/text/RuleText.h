@@ -8,10 +8,11 @@
 
 namespace matwright {
 
-QString text(SourceKind kind);        // "review"
-QString text(QualifierKind kind);     // "yes or no"
-QString shortText(Strength strength); // one or two words: "guideline"
-QString shortText(Scope scope);       // "in a row"
+QString text(SourceKind kind);                     // "review"
+QString unitText(double amount, MeasureUnit unit); // what is counted: "repetitions", "step", "% of the class"
+QString text(QualifierKind kind);                  // "yes or no"
+QString shortText(Strength strength);              // one or two words: "guideline"
+QString shortText(Scope scope);                    // "in a row"
 
 // What tells a rule from its neighbours: what it looks for, "Loaded forward bend or impact", or what to do, for a rule
 // on the class as a whole.
@@ -33,7 +34,7 @@ QString qualifierText(const QualifierSpec& qualifier);
 
 // Why a threshold may be changed, or may not. Empty for a rule without one.
 QString thresholdText(const Rule& rule);
-// "more than", "less than": on which side of its amount a rule speaks.
-QString sideText(Scope scope);
+// What comes before the amount of a rule: "Speaks when there is more than".
+QString speaksText(const Rule& rule);
 
 } // namespace matwright

@@ -6,6 +6,7 @@
 #include "ui/people/PeopleChooser.h"
 #include "ui/people/PeopleWorkspace.h"
 #include "ui/print/CardPreview.h"
+#include "ui/rules/RulesWorkspace.h"
 #include "ui/text/ErrorText.h"
 #include "ui/theme/Theme.h"
 #include "ui/window/ClassWorkspace.h"
@@ -74,8 +75,10 @@ void MainWindow::buildHeader() {
   workspaceActions_ = new QActionGroup(this);
   auto* switches = new QHBoxLayout;
   switches->setSpacing(4);
-  const std::pair<QString, Workspace> entries[] = {
-      {tr("Class"), Workspace::classes}, {tr("People"), Workspace::people}, {tr("Movements"), Workspace::movements}};
+  const std::pair<QString, Workspace> entries[] = {{tr("Class"), Workspace::classes},
+                                                   {tr("People"), Workspace::people},
+                                                   {tr("Movements"), Workspace::movements},
+                                                   {tr("Rules"), Workspace::rules}};
   for (const auto& [name, workspace] : entries) {
     auto* action = new QAction(name, workspaceActions_);
     action->setCheckable(true);
@@ -95,6 +98,8 @@ void MainWindow::buildHeader() {
   workspaces_->addWidget(peopleWorkspace_);
   movementsWorkspace_ = new MovementsWorkspace(knowledge_);
   workspaces_->addWidget(movementsWorkspace_);
+  rulesWorkspace_ = new RulesWorkspace(knowledge_, document_);
+  workspaces_->addWidget(rulesWorkspace_);
 
   auto* card = new QPushButton(tr("Card"));
   card->setProperty("primary", true);
@@ -128,7 +133,8 @@ void MainWindow::buildHeader() {
 }
 
 void MainWindow::showWorkspace(Workspace workspace) {
-  QUndoStack* const stacks[] = {document_.undoStack(), people_.undoStack(), knowledge_.undoStack()};
+  QUndoStack* const stacks[] = {document_.undoStack(), people_.undoStack(), knowledge_.undoStack(),
+                                knowledge_.undoStack()};
   const int place = static_cast<int>(workspace);
   workspaces_->setCurrentIndex(place);
   undoGroup_.setActiveStack(stacks[place]);

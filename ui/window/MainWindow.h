@@ -25,6 +25,7 @@ class ClassWorkspace;
 class MovementsWorkspace;
 class PeopleChooser;
 class PeopleWorkspace;
+class RulesWorkspace;
 
 // Where the window finds and keeps things; tests give their own.
 struct WindowPlaces {
@@ -54,7 +55,7 @@ protected:
   void closeEvent(QCloseEvent* event) override;
 
 private:
-  enum class Workspace { classes, people, movements };
+  enum class Workspace { classes, people, movements, rules };
 
   void buildHeader();
   void buildMenus();
@@ -102,6 +103,7 @@ private:
   ClassWorkspace* classWorkspace_ = nullptr;
   PeopleWorkspace* peopleWorkspace_ = nullptr;
   MovementsWorkspace* movementsWorkspace_ = nullptr;
+  RulesWorkspace* rulesWorkspace_ = nullptr;
   QStackedWidget* workspaces_ = nullptr;
   QActionGroup* workspaceActions_ = nullptr;
   QLabel* className_ = nullptr;
