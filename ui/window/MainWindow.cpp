@@ -8,6 +8,7 @@
 #include "ui/people/SeenChooser.h"
 #include "ui/print/CardPreview.h"
 #include "ui/print/TextPreview.h"
+#include "ui/rules/RulesWorkspace.h"
 #include "ui/text/ErrorText.h"
 #include "ui/theme/Theme.h"
 #include "ui/window/ClassWorkspace.h"
@@ -77,8 +78,10 @@ void MainWindow::buildHeader() {
   workspaceActions_ = new QActionGroup(this);
   auto* switches = new QHBoxLayout;
   switches->setSpacing(4);
-  const std::pair<QString, Workspace> entries[] = {
-      {tr("Class"), Workspace::classes}, {tr("People"), Workspace::people}, {tr("Movements"), Workspace::movements}};
+  const std::pair<QString, Workspace> entries[] = {{tr("Class"), Workspace::classes},
+                                                   {tr("People"), Workspace::people},
+                                                   {tr("Movements"), Workspace::movements},
+                                                   {tr("Rules"), Workspace::rules}};
   for (const auto& [name, workspace] : entries) {
     auto* action = new QAction(name, workspaceActions_);
     action->setCheckable(true);
@@ -98,6 +101,8 @@ void MainWindow::buildHeader() {
   workspaces_->addWidget(peopleWorkspace_);
   movementsWorkspace_ = new MovementsWorkspace(knowledge_);
   workspaces_->addWidget(movementsWorkspace_);
+  rulesWorkspace_ = new RulesWorkspace(knowledge_, document_);
+  workspaces_->addWidget(rulesWorkspace_);
 
   redFlagsAction_ = new QAction(tr("Red &Flags"), this);
   redFlagsAction_->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_H));
@@ -142,7 +147,8 @@ void MainWindow::buildHeader() {
 }
 
 void MainWindow::showWorkspace(Workspace workspace) {
-  QUndoStack* const stacks[] = {document_.undoStack(), people_.undoStack(), knowledge_.undoStack()};
+  QUndoStack* const stacks[] = {document_.undoStack(), people_.undoStack(), knowledge_.undoStack(),
+                                knowledge_.undoStack()};
   const int place = static_cast<int>(workspace);
   workspaces_->setCurrentIndex(place);
   undoGroup_.setActiveStack(stacks[place]);

@@ -27,6 +27,7 @@ class PeopleChooser;
 class PeopleWorkspace;
 class SeenChooser;
 class TextPreview;
+class RulesWorkspace;
 
 // Where the window finds and keeps things; tests give their own.
 struct WindowPlaces {
@@ -56,7 +57,7 @@ protected:
   void closeEvent(QCloseEvent* event) override;
 
 private:
-  enum class Workspace { classes, people, movements };
+  enum class Workspace { classes, people, movements, rules };
 
   void buildHeader();
   void buildMenus();
@@ -107,6 +108,7 @@ private:
   PeopleWorkspace* peopleWorkspace_ = nullptr;
   MovementsWorkspace* movementsWorkspace_ = nullptr;
   SeenChooser* seen_ = nullptr;
+  RulesWorkspace* rulesWorkspace_ = nullptr;
   QStackedWidget* workspaces_ = nullptr;
   QActionGroup* workspaceActions_ = nullptr;
   QLabel* className_ = nullptr;

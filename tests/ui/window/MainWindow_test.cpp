@@ -7,6 +7,7 @@
 #include "ui/outline/OutlineView.h"
 #include "ui/print/CardPreview.h"
 #include "ui/print/TextPreview.h"
+#include "ui/rules/RulesWorkspace.h"
 #include "ui/timeline/TerrainView.h"
 
 #include <QAbstractButton>
@@ -83,6 +84,23 @@ TEST_F(Window, EachWorkspaceHasItsKeyAndItsOwnUndo) {
   EXPECT_EQ(document().plan().name, "Another name");
   QTest::keyClick(window.get(), Qt::Key_1, Qt::ControlModifier);
   EXPECT_FALSE(movements->isVisible());
+}
+
+TEST_F(Window, AThresholdIsSetAmongTheRulesAndTheClassHearsOfIt) {
+  auto* rules = window->findChild<RulesWorkspace*>();
+  ASSERT_TRUE(rules);
+  QTest::keyClick(window.get(), Qt::Key_4, Qt::ControlModifier);
+  EXPECT_TRUE(rules->isVisible());
+  ASSERT_TRUE(window->knowledge().setThreshold({"everyone-kneel-stretch"}, 60, QStringLiteral("Set")));
+  const auto& book = document().knowledge().rules;
+  const auto set = std::find_if(book.rules.begin(), book.rules.end(),
+                                [](const Rule& rule) { return rule.id == RuleId{"everyone-kneel-stretch"}; });
+  EXPECT_EQ(set->threshold->amount, 60);
+  EXPECT_TRUE(window->files().isModified());
+  auto* undo = action(QStringLiteral("Undo Set"));
+  ASSERT_TRUE(undo);
+  undo->trigger();
+  EXPECT_TRUE(window->knowledge().own().empty());
 }
 
 TEST_F(Window, ClosingAsksAboutAMovementThatIsNotKeptYet) {
