@@ -7,13 +7,15 @@
 namespace matwright {
 namespace {
 
-Candidate candidateOf(const Movement& movement, const Outcome& without, const Outcome& with) {
+Candidate candidateOf(const Movement& movement, const Outcome& without, const Outcome& with, const Chosen& chosen) {
   Candidate candidate;
   candidate.movement = &movement;
   candidate.added = with.schedule.length - without.schedule.length;
   candidate.addedMoving = with.schedule.moving - without.schedule.moving;
   candidate.addedChanges = with.schedule.changes - without.schedule.changes;
-  candidate.addedCautions = countLevels(newCautions(without, with));
+  std::vector<Caution> added = newCautions(without, with);
+  std::erase_if(added, [&](const Caution& caution) { return !chosen.concernedBy(caution); });
+  candidate.addedCautions = countLevels(added);
   candidate.strongest = strongestOf(candidate.addedCautions);
   return candidate;
 }
@@ -26,10 +28,11 @@ bool fitsBetter(const Candidate& a, const Candidate& b) {
 } // namespace
 
 std::vector<Candidate> candidatesFor(const Knowledge& knowledge, const ClassPlan& plan, std::span<const Person> roster,
-                                     Date day, Place place) {
+                                     Date day, Place place, std::span<const PersonId> seen) {
   if (place.section >= plan.sections.size() || place.index > plan.sections[place.section].steps.size())
     return {};
   const Group group(knowledge, plan.people, roster, day);
+  const Chosen chosen(group.ids(), seen);
   const Outcome without = outcomeOf(knowledge, group, plan);
   ClassPlan with = plan;
   auto& steps = with.sections[place.section].steps;
@@ -40,7 +43,7 @@ std::vector<Candidate> candidatesFor(const Knowledge& knowledge, const ClassPlan
   candidates.reserve(knowledge.catalogue.movements().size());
   for (const Movement& movement : knowledge.catalogue.movements()) {
     tried = stepOf(id, movement);
-    candidates.push_back(candidateOf(movement, without, outcomeOf(knowledge, group, with)));
+    candidates.push_back(candidateOf(movement, without, outcomeOf(knowledge, group, with), chosen));
   }
   std::stable_sort(candidates.begin(), candidates.end(), fitsBetter);
   return candidates;

@@ -2,6 +2,7 @@
 
 #include "core/evaluate/Facts.h"
 #include "core/evaluate/Group.h"
+#include "core/evaluate/Outcome.h"
 #include "core/evaluate/Remarks.h"
 
 #include <algorithm>
@@ -30,10 +31,16 @@ Evaluation evaluate(const Knowledge& knowledge, const ClassPlan& plan, std::span
   evaluation.balance = balanceOf(knowledge.transitions, evaluation.schedule);
   evaluation.facts = factsOf(knowledge.transitions, evaluation.schedule);
   evaluation.cautions = group.cautionsOn(plan, evaluation.schedule, evaluation.facts);
-  for (const Caution& caution : evaluation.cautions)
-    ++evaluation.cautionCounts[static_cast<std::size_t>(caution.level)];
+  evaluation.cautionCounts = countLevels(evaluation.cautions);
   evaluation.remarks = remarksOn(plan, evaluation.schedule, evaluation.balance);
   return evaluation;
+}
+
+Evaluation seenFor(Evaluation whole, std::span<const PersonId> people) {
+  const Chosen chosen(whole.people, people);
+  std::erase_if(whole.cautions, [&](const Caution& caution) { return !chosen.concernedBy(caution); });
+  whole.cautionCounts = countLevels(whole.cautions);
+  return whole;
 }
 
 } // namespace matwright

@@ -80,6 +80,10 @@ struct Evaluation {
 // taught, which decides weeks, clearances and their ends. The result points into `knowledge`, which must outlive it.
 Evaluation evaluate(const Knowledge& knowledge, const ClassPlan& plan, std::span<const Person> roster, Date day);
 
+// The same class seen for some of its people: their cautions and those that are for everybody. Nothing else differs, so
+// that the class still moves as one group. Those who are not among Evaluation::people count for nothing; nobody: all.
+Evaluation seenFor(Evaluation whole, std::span<const PersonId> people);
+
 // What putting a movement at a place, as written, would do.
 struct Candidate {
   const Movement* movement = nullptr;
@@ -93,8 +97,8 @@ struct Candidate {
 
 // One candidate for each movement of the catalogue, what fits best first: weaker strongest caution (none, watch, adapt,
 // ask first, leave out), then fewer added changes, then fewer seconds of moving, then the catalogue's order. None for a
-// place that the class does not have.
+// place that the class does not have. Of cautions those count that seenFor() would leave for `seen`.
 std::vector<Candidate> candidatesFor(const Knowledge& knowledge, const ClassPlan& plan, std::span<const Person> roster,
-                                     Date day, Place place);
+                                     Date day, Place place, std::span<const PersonId> seen = {});
 
 } // namespace matwright

@@ -35,6 +35,19 @@ std::vector<Caution> newCautions(const Outcome& without, const Outcome& with) {
   return added;
 }
 
+Chosen::Chosen(std::span<const PersonId> inClass, std::span<const PersonId> wanted) {
+  std::vector<bool> chosen(inClass.size());
+  std::transform(inClass.begin(), inClass.end(), chosen.begin(), [&](const PersonId& person) {
+    return std::find(wanted.begin(), wanted.end(), person) != wanted.end();
+  });
+  if (std::find(chosen.begin(), chosen.end(), true) != chosen.end())
+    chosen_ = std::move(chosen);
+}
+
+bool Chosen::concernedBy(const Caution& caution) const {
+  return chosen_.empty() || caution.person >= chosen_.size() || chosen_[caution.person];
+}
+
 LevelCounts countLevels(std::span<const Caution> cautions) {
   LevelCounts counts{};
   for (const Caution& caution : cautions)

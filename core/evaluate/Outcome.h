@@ -22,6 +22,18 @@ bool isRunning(const Caution& caution);
 // that stays with its step while the step is done otherwise.
 std::vector<Caution> newCautions(const Outcome& without, const Outcome& with);
 
+// Some of the people of a class, by their places in Evaluation::people.
+class Chosen {
+public:
+  // Nobody of `wanted` in the class, or nobody wanted: everybody is chosen.
+  Chosen(std::span<const PersonId> inClass, std::span<const PersonId> wanted);
+  // One that is for everybody concerns the chosen too.
+  bool concernedBy(const Caution& caution) const;
+
+private:
+  std::vector<bool> chosen_; // by person; empty: everybody
+};
+
 using LevelCounts = std::array<int, kWordCount<Level>>; // by level, how many cautions
 
 LevelCounts countLevels(std::span<const Caution> cautions);

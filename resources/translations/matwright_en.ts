@@ -87,6 +87,13 @@
             <numerusform>for %n people</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>for %1 of %n people</source>
+        <translation>
+            <numerusform>for %1 of %n person</numerusform>
+            <numerusform>for %1 of %n people</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>CatalogueModel</name>

@@ -10,7 +10,6 @@
 namespace matwright {
 namespace {
 
-constexpr qreal kPointsPerMillimetre = 72.0 / 25.4;
 constexpr qreal kMarginMillimetres = 11.0;
 
 QFont fontOf(qreal points, QFont::Weight weight = QFont::Normal) {
@@ -164,8 +163,8 @@ struct Trial {
 class Builder {
 public:
   Builder(const Card& card, QSizeF paper, int pages) : pageCount_(pages) {
-    paper_ = paper * kPointsPerMillimetre * kUnitsPerPoint;
-    const qreal margin = kMarginMillimetres * kPointsPerMillimetre * kUnitsPerPoint;
+    paper_ = unitsOf(paper);
+    const qreal margin = unitsOf({kMarginMillimetres, 0}).width();
     area_ = QRectF(QPointF(margin, margin), QSizeF(paper_.width() - 2 * margin, paper_.height() - 2 * margin));
     for (Density density : {Density::full, Density::withoutBreath, Density::namesAndDoses})
       words_.push_back(wordsOf(card, density));

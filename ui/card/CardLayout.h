@@ -1,8 +1,9 @@
-// Where everything stands on the card, found by measuring. Lengths are in tenths of a typographic point, so that half
-// points are whole pixels of a font.
+// Where everything stands on the card, found by measuring. Lengths are in units of paper, so that half points are whole
+// pixels of a font.
 #pragma once
 
 #include "ui/card/CardWords.h"
+#include "ui/paper/Pdf.h"
 
 #include <QFont>
 #include <QLineF>
@@ -13,7 +14,6 @@
 
 namespace matwright {
 
-inline constexpr qreal kUnitsPerPoint = 10.0;
 inline constexpr qreal kSmallestPoints = 7.0; // below it a card is no longer legible at arm's length
 inline constexpr qreal kLargestPoints = 12.5;
 

@@ -6,6 +6,7 @@
 #include "ui/catalogue/MovementList.h"
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
+#include "ui/text/PeopleText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QKeyEvent>
@@ -111,8 +112,9 @@ void CataloguePanel::refreshNow() {
   const bool moved = gap_ != selection_.gap();
   gap_ = selection_.gap();
   const MovementId current = moved ? MovementId{} : currentMovement();
-  model_->setCandidates(document_.snapshot().knowledge, candidatesFor(document_.knowledge(), document_.plan(),
-                                                                      document_.roster(), document_.day(), *gap_));
+  model_->setCandidates(document_.snapshot().knowledge,
+                        candidatesFor(document_.knowledge(), document_.plan(), document_.roster(), document_.day(),
+                                      *gap_, document_.seenPeople()));
   afterArranging(current);
 }
 
@@ -128,8 +130,9 @@ void CataloguePanel::afterArranging(const MovementId& current) {
   list_->setCurrentIndex(again.isValid() ? again : model_->index(0));
   if (!again.isValid())
     list_->scrollToTop();
-  ranked_->setText(alphabetical_->isChecked() ? tr("By name; figures are for %1").arg(gapText())
-                                              : tr("Ranked for %1").arg(gapText()));
+  const QString order = alphabetical_->isChecked() ? tr("By name; figures are for %1") : tr("Ranked for %1");
+  const QString people = shortNames(document_.seenPeople(), document_.roster());
+  ranked_->setText(people.isEmpty() ? order.arg(gapText()) : tr("%1, for %2").arg(order.arg(gapText()), people));
   const bool none = model_->rowCount() == 0;
   const QString words = search_->text().trimmed();
   if (words.isEmpty())

@@ -7,7 +7,6 @@
 #include "ui/text/CautionText.h"
 #include "ui/text/VocabularyText.h"
 
-#include <QComboBox>
 #include <QKeyEvent>
 #include <QPlainTextEdit>
 #include <QResizeEvent>
@@ -24,13 +23,11 @@ namespace {
 
 constexpr int kNarrowest = 220;
 constexpr int kKeyRole = Qt::UserRole + 20;
-const QString kAllData = QStringLiteral("*");
-const QString kGroupData = QStringLiteral("=");
 
 } // namespace
 
 CautionList::CautionList(PlanDocument& document, StepSelection& selection, QWidget* parent)
-    : QWidget(parent), document_(document), selection_(selection), counts_(softLabel({})), whose_(new QComboBox),
+    : QWidget(parent), document_(document), selection_(selection), counts_(softLabel({})),
       reasonButton_(new QToolButton), swapButton_(new QToolButton), swaps_(new SwapMenu(document, this)),
       none_(plainLabel({})), splitter_(new QSplitter(Qt::Vertical)), view_(new QTreeView),
       model_(new QStandardItemModel(this)), reason_(new QPlainTextEdit) {
@@ -68,10 +65,6 @@ CautionList::CautionList(PlanDocument& document, StepSelection& selection, QWidg
   splitter_->setChildrenCollapsible(false);
 
   connect(&document, &PlanDocument::changed, this, &CautionList::refresh);
-  connect(whose_, &QComboBox::currentIndexChanged, this, [this] {
-    if (!refreshing_)
-      refresh();
-  });
   connect(reasonButton_, &QToolButton::toggled, this, [this](bool open) {
     reason_->setVisible(open);
     showReason();
@@ -105,10 +98,8 @@ QWidget* CautionList::makeHead() {
     label->setWordWrap(false);
     line->addWidget(label);
   }
-  whose_->setAccessibleName(tr("Whose cautions"));
-  whose_->setToolTip(tr("Whose cautions are listed"));
-  whose_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
-  reasonButton_->setText(tr("Whole reason"));
+  reasonButton_->setText(tr("Why"));
+  reasonButton_->setAccessibleName(tr("Show the whole reason"));
   reasonButton_->setCheckable(true);
   reasonButton_->setStyleSheet(QStringLiteral("QToolButton { padding: 3px 6px; }"));
   reasonButton_->setToolTip(tr("Show condition, rule, sources and what is disputed for the caution chosen"));
@@ -118,46 +109,15 @@ QWidget* CautionList::makeHead() {
   swapButton_->setToolTip(tr("Offer other ways to do the step, for one person or for everybody"));
   swapButton_->setMenu(swaps_);
   swapButton_->setEnabled(false);
-  line->addWidget(whose_);
   line->addWidget(reasonButton_);
   line->addWidget(swapButton_);
   return head;
 }
 
-CautionFilter CautionList::filter() const {
-  const QString chosen = whose_->currentData().toString();
-  if (chosen.isEmpty() || chosen == kAllData)
-    return {};
-  if (chosen == kGroupData)
-    return {CautionFilter::Whose::group, {}};
-  return {CautionFilter::Whose::person, {chosen.toStdString()}};
-}
-
-void CautionList::setFilter(const CautionFilter& filter) {
-  const QString wanted = filter.whose == CautionFilter::Whose::all     ? kAllData
-                         : filter.whose == CautionFilter::Whose::group ? kGroupData
-                                                                       : QString::fromStdString(filter.person.value);
-  if (const int at = whose_->findData(wanted); at >= 0)
-    whose_->setCurrentIndex(at);
-}
-
-void CautionList::refreshFilter() {
-  const QString before = whose_->currentData().toString();
-  whose_->clear();
-  whose_->addItem(tr("All cautions"), kAllData);
-  whose_->addItem(tr("For everybody"), kGroupData);
-  for (const PersonId& id : document_.evaluation().people)
-    for (const Person& person : document_.roster())
-      if (person.id == id)
-        whose_->addItem(QString::fromStdString(person.name), QString::fromStdString(id.value));
-  whose_->setCurrentIndex(std::max(0, whose_->findData(before)));
-}
-
 void CautionList::refresh() {
   {
     const QScopedValueRollback quiet(refreshing_, true);
-    refreshFilter();
-    groups_ = cautionGroups(document_, filter());
+    groups_ = cautionGroups(document_);
     fill(groups_);
   }
   int cautions = 0, remarks = 0;
@@ -224,12 +184,37 @@ void CautionList::showReason() {
 
 const Caution* CautionList::currentCaution() const {
   const CautionRow* row = rowAt(view_->currentIndex());
-  return row && row->level ? &document_.evaluation().cautions[row->index] : nullptr;
+  return row && row->level ? &document_.seen().cautions[row->index] : nullptr;
 }
 
 void CautionList::showWhetherSwappable() {
   const Caution* caution = refreshing_ ? nullptr : currentCaution();
   swapButton_->setEnabled(caution && caution->step);
+}
+
+bool CautionList::showCaution(std::optional<StepId> step, const std::optional<PersonId>& person) {
+  const Evaluation& seen = document_.seen();
+  for (std::size_t group = 0; group < groups_.size(); ++group)
+    for (std::size_t row = 0; row < groups_[group].rows.size(); ++row) {
+      const CautionRow& candidate = groups_[group].rows[row];
+      if (!candidate.level || candidate.step != step)
+        continue;
+      const std::size_t whose = seen.cautions[candidate.index].person;
+      if (person ? whose >= seen.people.size() || seen.people[whose] != *person : whose < seen.people.size())
+        continue;
+      const QModelIndex heading = model_->index(static_cast<int>(group), 0);
+      view_->expand(heading);
+      const QModelIndex found = model_->index(static_cast<int>(row), 0, heading);
+      view_->setCurrentIndex(found);
+      view_->scrollTo(found);
+      return true;
+    }
+  return false;
+}
+
+void CautionList::offerSwaps(std::optional<StepId> step, const std::optional<PersonId>& person, const QPoint& at) {
+  if (showCaution(step, person) && swapButton_->isEnabled())
+    swaps_->popup(at);
 }
 
 void CautionList::jump(const QModelIndex& index) {

@@ -7,7 +7,6 @@
 #include <QSet>
 #include <QWidget>
 
-class QComboBox;
 class QLabel;
 class QModelIndex;
 class QPlainTextEdit;
@@ -28,8 +27,11 @@ class CautionList : public QWidget {
 public:
   CautionList(PlanDocument& document, StepSelection& selection, QWidget* parent = nullptr);
 
-  CautionFilter filter() const;
-  void setFilter(const CautionFilter& filter); // nothing happens for a person who is not in the class
+  // Makes the first caution at a step current that is about the person, or about nobody in particular; without a step
+  // one on the class as a whole. False when there is none.
+  bool showCaution(std::optional<StepId> step, const std::optional<PersonId>& person);
+  // Opens, at a point of the screen, what could be done instead for that caution.
+  void offerSwaps(std::optional<StepId> step, const std::optional<PersonId>& person, const QPoint& at);
 
   QSize minimumSizeHint() const override; // head, notice and a few rows in full, at the width that it has
 
@@ -43,7 +45,6 @@ protected:
 private:
   QWidget* makeHead();
   void refresh();
-  void refreshFilter();
   void fill(const std::vector<CautionGroup>& groups);
   void showReason();
   void showWhetherSwappable();
@@ -58,7 +59,6 @@ private:
   bool refreshing_ = false;
 
   QLabel* counts_;
-  QComboBox* whose_;
   QToolButton* reasonButton_;
   QToolButton* swapButton_;
   SwapMenu* swaps_;

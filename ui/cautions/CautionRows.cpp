@@ -12,19 +12,6 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("CautionRows", text); }
 
-bool passes(const Caution& caution, const Evaluation& evaluation, const CautionFilter& filter) {
-  const bool anybody = caution.person < evaluation.people.size();
-  switch (filter.whose) {
-  case CautionFilter::Whose::all:
-    return true;
-  case CautionFilter::Whose::group:
-    return !anybody;
-  case CautionFilter::Whose::person:
-    return anybody && evaluation.people[caution.person] == filter.person;
-  }
-  return false;
-}
-
 QString keyOf(const Caution& caution, const Evaluation& evaluation) {
   return QStringLiteral("%1/%2/%3/%4/%5")
       .arg(static_cast<int>(caution.kind))
@@ -37,9 +24,9 @@ QString keyOf(const Caution& caution, const Evaluation& evaluation) {
 
 CautionRow rowOf(const Caution& caution, std::size_t index, const PlanDocument& document) {
   const CautionLines lines =
-      linesOf(caution, document.knowledge(), document.plan(), document.evaluation(), document.roster());
+      linesOf(caution, document.knowledge(), document.plan(), document.seen(), document.roster());
   CautionRow row;
-  row.key = keyOf(caution, document.evaluation());
+  row.key = keyOf(caution, document.seen());
   row.level = caution.level;
   row.step = caution.step;
   row.index = index;
@@ -52,21 +39,21 @@ CautionRow rowOf(const Caution& caution, std::size_t index, const PlanDocument& 
 
 } // namespace
 
-std::vector<CautionGroup> cautionGroups(const PlanDocument& document, const CautionFilter& filter) {
-  const Evaluation& evaluation = document.evaluation();
+std::vector<CautionGroup> cautionGroups(const PlanDocument& document) {
+  const Evaluation& evaluation = document.seen();
   std::vector<CautionGroup> groups;
   for (std::size_t level = kWordCount<Level>; level-- > 0;) {
     CautionGroup group;
     group.level = static_cast<Level>(level);
     group.key = QStringLiteral("level%1").arg(level);
     for (std::size_t i = 0; i < evaluation.cautions.size(); ++i)
-      if (evaluation.cautions[i].level == *group.level && passes(evaluation.cautions[i], evaluation, filter))
+      if (evaluation.cautions[i].level == *group.level)
         group.rows.push_back(rowOf(evaluation.cautions[i], i, document));
     group.title = QStringLiteral("%1 \u00b7 %2").arg(withCapital(text(*group.level))).arg(group.rows.size());
     if (!group.rows.empty())
       groups.push_back(std::move(group));
   }
-  if (filter.whose == CautionFilter::Whose::person || evaluation.remarks.empty())
+  if (!document.seenPeople().empty() || evaluation.remarks.empty())
     return groups;
   CautionGroup remarks;
   remarks.key = QStringLiteral("remarks");
@@ -88,7 +75,7 @@ std::vector<CautionGroup> cautionGroups(const PlanDocument& document, const Caut
 }
 
 QString wholeReason(const PlanDocument& document, const CautionRow& row) {
-  const Evaluation& evaluation = document.evaluation();
+  const Evaluation& evaluation = document.seen();
   if (!row.level || row.index >= evaluation.cautions.size())
     return row.title;
   return wordsFor(evaluation.cautions[row.index], document.knowledge(), document.plan(), evaluation, document.roster())

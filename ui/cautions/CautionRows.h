@@ -8,14 +8,6 @@
 
 namespace matwright {
 
-// Whose cautions are listed.
-struct CautionFilter {
-  enum class Whose { all, group, person }; // group: those that are for everybody
-  Whose whose = Whose::all;
-  PersonId person; // for Whose::person
-  friend bool operator==(const CautionFilter&, const CautionFilter&) = default;
-};
-
 // A caution, or a remark, as one row.
 struct CautionRow {
   QString key;                // the same while the same thing is found again
@@ -31,9 +23,9 @@ struct CautionGroup {
   std::vector<CautionRow> rows;
 };
 
-// One group a level, strongest first, then the remarks; groups without rows are left out. Remarks are about nobody and
-// are listed for every choice of people except one person.
-std::vector<CautionGroup> cautionGroups(const PlanDocument& document, const CautionFilter& filter);
+// What the document is seen for: one group a level, strongest first, then the remarks; groups without rows are left
+// out. Remarks are about nobody, and are left out while the class is not seen for everybody.
+std::vector<CautionGroup> cautionGroups(const PlanDocument& document);
 
 // The whole reason of a row, to be read in full.
 QString wholeReason(const PlanDocument& document, const CautionRow& row);

@@ -58,7 +58,7 @@ void SwapMenu::fill(const Caution& caution) {
     return;
   }
   if (caution.person != Finding::kNone) {
-    const PersonId person = document_.evaluation().people[caution.person];
+    const PersonId person = document_.seen().people[caution.person];
     const QString name = nameOf(person, document_.roster());
     addHeading(tr("For %1 alone, printed on the card").arg(name));
     addTakeBack(*caution.step, person, name);

@@ -2,6 +2,8 @@
 
 #include "ui/document/ValueChange.h"
 
+#include <algorithm>
+
 namespace matwright {
 
 PlanDocument::PlanDocument(std::shared_ptr<const Knowledge> knowledge, std::function<Date()> today, QObject* parent)
@@ -32,9 +34,7 @@ std::optional<Snapshot> PlanDocument::preview(const Edit& edit) const {
   auto after = applyEdit(plan(), edit);
   if (!after)
     return std::nullopt;
-  auto evaluation = evaluated(*after);
-  return Snapshot{snapshot_.revision, knowledge_, std::make_shared<const ClassPlan>(std::move(*after)),
-                  std::move(evaluation)};
+  return snapshotOf(snapshot_.revision, std::make_shared<const ClassPlan>(std::move(*after)));
 }
 
 StepId PlanDocument::mintStepId() {
@@ -45,6 +45,7 @@ StepId PlanDocument::mintStepId() {
 void PlanDocument::load(ClassPlan plan) {
   undoStack_.clear();
   lastMinted_ = highestStepId(plan);
+  seenPeople_.clear();
   ++gesture_;
   Q_EMIT loaded();
   show(std::make_shared<const ClassPlan>(std::move(plan)));
@@ -70,12 +71,26 @@ void PlanDocument::show(std::shared_ptr<const ClassPlan> plan) {
 }
 
 void PlanDocument::take(std::shared_ptr<const ClassPlan> plan) {
-  auto evaluation = evaluated(*plan);
-  snapshot_ = Snapshot{snapshot_.revision + 1, knowledge_, std::move(plan), std::move(evaluation)};
+  snapshot_ = snapshotOf(snapshot_.revision + 1, std::move(plan));
 }
 
-std::shared_ptr<const Evaluation> PlanDocument::evaluated(const ClassPlan& plan) const {
-  return std::make_shared<const Evaluation>(evaluate(*knowledge_, plan, roster_, plan.date ? *plan.date : today_()));
+Snapshot PlanDocument::snapshotOf(quint64 revision, std::shared_ptr<const ClassPlan> plan) const {
+  const Date day = plan->date ? *plan->date : today_();
+  auto evaluation = std::make_shared<const Evaluation>(evaluate(*knowledge_, *plan, roster_, day));
+  std::vector<PersonId> people;
+  std::copy_if(evaluation->people.begin(), evaluation->people.end(), std::back_inserter(people),
+               [this](const PersonId& person) {
+                 return std::find(seenPeople_.begin(), seenPeople_.end(), person) != seenPeople_.end();
+               });
+  auto seen = people.empty() ? evaluation : std::make_shared<const Evaluation>(seenFor(*evaluation, people));
+  return {revision, knowledge_, std::move(plan), std::move(evaluation), std::move(people), std::move(seen)};
+}
+
+void PlanDocument::setSeenPeople(std::vector<PersonId> people) {
+  if (people == seenPeople_)
+    return;
+  seenPeople_ = std::move(people);
+  show(snapshot_.plan);
 }
 
 } // namespace matwright

@@ -20,6 +20,8 @@ struct Snapshot {
   std::shared_ptr<const Knowledge> knowledge; // that it was evaluated by
   std::shared_ptr<const ClassPlan> plan;
   std::shared_ptr<const Evaluation> evaluation;
+  std::vector<PersonId> seenPeople;       // those in the class whom it is seen for; empty: everybody
+  std::shared_ptr<const Evaluation> seen; // as seenFor() leaves it for them; the same value for everybody
 };
 
 class PlanDocument : public QObject {
@@ -32,6 +34,8 @@ public:
   const Snapshot& snapshot() const { return snapshot_; }
   const ClassPlan& plan() const { return *snapshot_.plan; }
   const Evaluation& evaluation() const { return *snapshot_.evaluation; }
+  const Evaluation& seen() const { return *snapshot_.seen; } // for views of cautions
+  const std::vector<PersonId>& seenPeople() const { return snapshot_.seenPeople; }
   // May be another one after knowledgeChanged(); who keeps pointers into it keeps snapshot().knowledge with them.
   const Knowledge& knowledge() const { return *knowledge_; }
   const std::vector<Person>& roster() const { return roster_; }
@@ -55,6 +59,9 @@ public:
   void setRoster(std::vector<Person> roster);
   // Other movements and rules to know classes by. Not part of the undo list of the class; it is evaluated again.
   void setKnowledge(std::shared_ptr<const Knowledge> knowledge);
+  // Whom the class is seen for; nobody: everybody. A way of looking, so it is in no file and no undo list. Who leaves
+  // the class is forgotten when another class is loaded, not before: undo brings her back.
+  void setSeenPeople(std::vector<PersonId> people);
 
   QUndoStack* undoStack() { return &undoStack_; }
   const QUndoStack* undoStack() const { return &undoStack_; }
@@ -68,11 +75,12 @@ Q_SIGNALS:
 private:
   void show(std::shared_ptr<const ClassPlan> plan);
   void take(std::shared_ptr<const ClassPlan> plan);
-  std::shared_ptr<const Evaluation> evaluated(const ClassPlan& plan) const;
+  Snapshot snapshotOf(quint64 revision, std::shared_ptr<const ClassPlan> plan) const;
 
   std::shared_ptr<const Knowledge> knowledge_;
   std::function<Date()> today_;
   std::vector<Person> roster_;
+  std::vector<PersonId> seenPeople_; // as chosen, whether or not they are in the class
   Snapshot snapshot_;
   QUndoStack undoStack_;
   StepId lastMinted_;

@@ -11,9 +11,9 @@ namespace {
 
 std::vector<CautionLines> linesFor(const PlanDocument& document, StepId step) {
   std::vector<CautionLines> all;
-  for (const Caution& caution : document.evaluation().cautions)
+  for (const Caution& caution : document.seen().cautions)
     if (caution.step == step)
-      all.push_back(linesOf(caution, document.knowledge(), document.plan(), document.evaluation(), document.roster()));
+      all.push_back(linesOf(caution, document.knowledge(), document.plan(), document.seen(), document.roster()));
   return all;
 }
 

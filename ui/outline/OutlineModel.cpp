@@ -151,7 +151,7 @@ QString OutlineModel::spokenText(const Step& step) const {
   parts << tr("takes %1").arg(textOf(step, OutlineColumn::length));
   if (const QString change = textOf(step, OutlineColumn::change); !change.isEmpty())
     parts << tr("change of position %1").arg(change);
-  if (const auto level = snapshot_.evaluation->strongestAt(step.id))
+  if (const auto level = snapshot_.seen->strongestAt(step.id))
     parts << text(*level);
   return parts.join(QStringLiteral(", "));
 }
@@ -196,7 +196,7 @@ QVariant OutlineModel::stepData(const Step& step, OutlineColumn column, int role
 }
 
 QVariant OutlineModel::cautionData(const Step& step, int role) const {
-  const auto level = snapshot_.evaluation->strongestAt(step.id);
+  const auto level = snapshot_.seen->strongestAt(step.id);
   switch (role) {
   case kLevelRole:
     return level ? QVariant(static_cast<int>(*level)) : QVariant();
@@ -204,11 +204,11 @@ QVariant OutlineModel::cautionData(const Step& step, int role) const {
     return level ? text(*level) : tr("none raised");
   case Qt::ToolTipRole: {
     QStringList lines;
-    for (const Caution& caution : snapshot_.evaluation->cautions) {
+    for (const Caution& caution : snapshot_.seen->cautions) {
       if (caution.step != step.id)
         continue;
       const CautionWords words =
-          wordsFor(caution, document_.knowledge(), *snapshot_.plan, *snapshot_.evaluation, document_.roster());
+          wordsFor(caution, document_.knowledge(), *snapshot_.plan, *snapshot_.seen, document_.roster());
       lines << tr("%1: %2, %3").arg(text(caution.level), words.who, words.what);
     }
     return lines.join(QLatin1Char('\n'));

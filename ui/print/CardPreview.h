@@ -11,10 +11,10 @@
 class QCheckBox;
 class QComboBox;
 class QLabel;
-class QPrinter;
-class QPushButton;
 
 namespace matwright {
+
+class PaperBar;
 
 // Shows laid-out pages one under the other, as wide as there is room.
 class CardSheet : public QWidget {
@@ -47,20 +47,15 @@ public:
 
 private:
   Card card() const;
-  QSizeF paper() const;
   int pages() const;
   void refresh();
-  void askPdf();
-  void askPrinter();
-  void print(QPrinter& printer);
 
   PlanDocument& document_;
   Settings& settings_;
   CardSheet* sheet_;
-  QComboBox* paper_;
+  PaperBar* bar_;
   QComboBox* pages_;
   QCheckBox* names_;
-  QPushButton* print_;
   QLabel* note_;
   QTimer refreshTimer_;
 };

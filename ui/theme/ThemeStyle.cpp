@@ -51,7 +51,8 @@ QTabBar::tab:selected:focus { background: @accentSoft; }
 QPushButton, QToolButton { background: @panel; color: @ink; border: 1px solid @line; border-radius: 5px; padding: 4px 10px; }
 QPushButton:hover, QToolButton:hover { border-color: @accent; }
 QPushButton:focus, QToolButton:focus { border: 1px solid @accent; }
-QPushButton:pressed, QToolButton:pressed, QPushButton:checked, QToolButton:checked {
+QPushButton:pressed, QToolButton:pressed, QPushButton:checked, QToolButton:checked,
+QToolButton[narrowed="true"] {
   background: @accentSoft; border-color: @accent; color: @ink; }
 QPushButton[primary="true"] { background: @accent; color: @onAccent; border-color: @accent; font-weight: 600; }
 QPushButton:disabled, QToolButton:disabled { color: @inkSoft; }
@@ -59,6 +60,7 @@ QToolButton::menu-indicator { image: none; }
 QListView, QTreeView, QTableView, QScrollArea { border: 0; background: transparent; }
 QListView::item:selected, QTreeView::item:selected, QTableView::item:selected { background: @accentSoft; color: @ink; }
 QHeaderView::section { background: @ground; color: @inkSoft; border: 0; border-bottom: 1px solid @line; padding: 4px 6px; }
+QTableCornerButton::section { background: @ground; border: 0; border-bottom: 1px solid @line; }
 QSplitter::handle { background: @line; }
 QSplitter::handle:horizontal { width: 1px; } QSplitter::handle:vertical { height: 1px; }
 QMenuBar { background: @ground; } QMenuBar::item { padding: 4px 9px; background: transparent; }

@@ -36,7 +36,7 @@ bool TerrainGesture::showPreview(const Edit& edit, std::vector<StepId> steps, co
     return false;
   }
   Ghost ghost;
-  const EditEffect effect = effectBetween(stage_.document.evaluation(), *would->evaluation);
+  const EditEffect effect = effectBetween(stage_.document.seen(), *would->seen);
   ghost.level = effect.strongest;
   ghost.chip = *would->plan == stage_.document.plan() ? TerrainGestureText::tr("no change") : effectText(effect);
   if (!about.isEmpty())

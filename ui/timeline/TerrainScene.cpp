@@ -60,7 +60,7 @@ TerrainScene sceneOf(const Snapshot& snapshot) {
   scene.knowledge = snapshot.knowledge;
 
   std::unordered_map<StepId, std::vector<const Caution*>> cautions;
-  for (const Caution& caution : snapshot.evaluation->cautions)
+  for (const Caution& caution : snapshot.seen->cautions)
     if (caution.step)
       cautions[*caution.step].push_back(&caution);
 

@@ -27,7 +27,7 @@ QString page(const QStringList& lines) {
 
 std::vector<const Caution*> cautionsAt(const TerrainSubject& subject, StepId step) {
   std::vector<const Caution*> found;
-  for (const Caution& caution : subject.snapshot.evaluation->cautions)
+  for (const Caution& caution : subject.snapshot.seen->cautions)
     if (caution.step == step)
       found.push_back(&caution);
   std::stable_sort(found.begin(), found.end(),
@@ -36,7 +36,7 @@ std::vector<const Caution*> cautionsAt(const TerrainSubject& subject, StepId ste
 }
 
 CautionWords words(const TerrainSubject& subject, const Caution& caution) {
-  return wordsFor(caution, subject.knowledge, *subject.snapshot.plan, *subject.snapshot.evaluation, subject.roster);
+  return wordsFor(caution, subject.knowledge, *subject.snapshot.plan, *subject.snapshot.seen, subject.roster);
 }
 
 // "adapt for Rosa", "leave out for Imre and Rosa": one phrase a level, strongest first.

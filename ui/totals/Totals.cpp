@@ -57,9 +57,14 @@ Totals totalsOf(const Snapshot& snapshot) {
       QString::number(schedule.changes), {}, tr("changes of\nposition, %1").arg(clock(schedule.moving)), {}};
   totals.moving = {tr("%1 %").arg(percent(movingShare(schedule))), {}, tr("of the time\nmoving"), {}};
   totals.sides = sidesTotal(evaluation.balance);
-  totals.cautions = evaluation.cautionCounts;
-  totals.people =
-      plan.people.empty() ? tr("nobody chosen yet") : tr("for %n person(s)", static_cast<int>(plan.people.size()));
+  totals.cautions = snapshot.seen->cautionCounts;
+  const int people = static_cast<int>(plan.people.size());
+  if (people == 0)
+    totals.people = tr("nobody chosen yet");
+  else if (snapshot.seenPeople.empty())
+    totals.people = tr("for %n person(s)", people);
+  else
+    totals.people = tr("for %1 of %n people", people).arg(snapshot.seenPeople.size());
   return totals;
 }
 
@@ -72,7 +77,7 @@ Totals totalsOf(const Snapshot& snapshot, const Snapshot& standing) {
   totals.changes.difference = signedNumber(then.changes - now.changes);
   totals.moving.difference = signedNumber(percent(movingShare(then)) - percent(movingShare(now)));
   for (std::size_t level = 0; level < totals.cautions.size(); ++level)
-    totals.moreCautions[level] = totals.cautions[level] - standing.evaluation->cautionCounts[level];
+    totals.moreCautions[level] = totals.cautions[level] - standing.seen->cautionCounts[level];
   return totals;
 }
 

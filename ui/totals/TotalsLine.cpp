@@ -38,12 +38,14 @@ QLabel* underLabel() {
 } // namespace
 
 TotalsLine::TotalsLine(PlanDocument& document, QWidget* parent)
-    : QWidget(parent), document_(document), bar_(new LengthBar) {
+    : QWidget(parent), document_(document), top_(new QHBoxLayout), bar_(new LengthBar) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(10, 6, 10, 6);
   column->setSpacing(6);
   auto* line = new FlowLayout(nullptr, 14);
-  column->addLayout(line);
+  top_->setSpacing(4);
+  top_->addLayout(line, 1);
+  column->addLayout(top_);
   length_ = addFigure(line);
   changes_ = addFigure(line);
   moving_ = addFigure(line);
@@ -107,6 +109,8 @@ void TotalsLine::addCautions(QLayout* line) {
   column->addWidget(people_);
   line->addWidget(group);
 }
+
+void TotalsLine::addBeside(QWidget* widget) { top_->addWidget(widget, 0, Qt::AlignTop); }
 
 void TotalsLine::showPreview(std::optional<Snapshot> preview) {
   preview_ = std::move(preview);

@@ -6,6 +6,7 @@
 #include <array>
 #include <optional>
 
+class QHBoxLayout;
 class QLabel;
 
 namespace matwright {
@@ -19,6 +20,9 @@ class TotalsLine : public QWidget {
 
 public:
   explicit TotalsLine(PlanDocument& document, QWidget* parent = nullptr);
+
+  // Puts a widget, which it owns from then on, to the right of the figures.
+  void addBeside(QWidget* widget);
 
   // The class as it would be; nothing: as it stands. A preview ends by itself when the class changes.
   void showPreview(std::optional<Snapshot> preview);
@@ -44,6 +48,7 @@ private:
   std::array<Count, kWordCount<Level>> counts_{};
   QLabel* noneRaised_ = nullptr;
   QLabel* people_ = nullptr;
+  QHBoxLayout* top_;
   LengthBar* bar_;
 };
 

@@ -2,6 +2,7 @@
 
 #include "ui/catalogue/CataloguePanel.h"
 #include "ui/cautions/CautionList.h"
+#include "ui/group/GroupView.h"
 #include "ui/inspector/InspectorPanel.h"
 #include "ui/outline/OutlineView.h"
 #include "ui/timeline/TerrainView.h"
@@ -9,6 +10,7 @@
 
 #include <QDataStream>
 #include <QIODevice>
+#include <QToolButton>
 #include <QVBoxLayout>
 
 namespace matwright {
@@ -16,15 +18,18 @@ namespace matwright {
 ClassWorkspace::ClassWorkspace(PlanDocument& document, StepSelection& selection, ClassCommands& commands,
                                QWidget* parent)
     : QWidget(parent), catalogue_(new CataloguePanel(document, selection, commands)), totals_(new TotalsLine(document)),
-      terrain_(new TerrainView(document, selection, commands)),
+      terrain_(new TerrainView(document, selection, commands)), group_(new GroupView(document, selection)),
       outline_(new OutlineView(document, selection, commands)), cautions_(new CautionList(document, selection)),
-      inspector_(new InspectorPanel(document, selection, commands)), across_(new QSplitter(Qt::Horizontal)),
-      down_(new QSplitter(Qt::Vertical)), below_(new QSplitter(Qt::Horizontal)) {
+      inspector_(new InspectorPanel(document, selection, commands)), above_(new QStackedWidget),
+      views_(new QActionGroup(this)), across_(new QSplitter(Qt::Horizontal)), down_(new QSplitter(Qt::Vertical)),
+      below_(new QSplitter(Qt::Horizontal)) {
   below_->addWidget(outline_);
   below_->addWidget(cautions_);
   below_->setStretchFactor(0, 3);
   below_->setStretchFactor(1, 2);
-  down_->addWidget(terrain_);
+  above_->addWidget(terrain_);
+  above_->addWidget(group_);
+  down_->addWidget(above_);
   down_->addWidget(below_);
   down_->setStretchFactor(0, 3);
   down_->setStretchFactor(1, 2);
@@ -32,6 +37,7 @@ ClassWorkspace::ClassWorkspace(PlanDocument& document, StepSelection& selection,
   auto* layout = new QVBoxLayout(centre);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(0);
+  addSwitch();
   layout->addWidget(totals_);
   layout->addWidget(down_, 1);
   across_->addWidget(catalogue_);
@@ -49,6 +55,35 @@ ClassWorkspace::ClassWorkspace(PlanDocument& document, StepSelection& selection,
   connect(terrain_, &TerrainView::previewChanged, totals_, &TotalsLine::showPreview);
   connect(terrain_, &TerrainView::stepActivated, inspector_, qOverload<>(&QWidget::setFocus));
   connect(cautions_, &CautionList::stepWanted, terrain_, &TerrainView::showStep);
+  connect(group_, &GroupView::cautionWanted, cautions_, &CautionList::showCaution);
+  connect(group_, &GroupView::insteadWanted, cautions_, &CautionList::offerSwaps);
+}
+
+// The switch between the two pictures of the class, beside its figures.
+void ClassWorkspace::addSwitch() {
+  struct Picture {
+    QString name, about;
+    QKeySequence key;
+    QWidget* widget;
+  };
+  const Picture entries[] = {
+      {tr("Timeline"), tr("The class in time (Ctrl+T)"), QKeySequence(Qt::CTRL | Qt::Key_T), terrain_},
+      {tr("Group"), tr("Its steps against its people (Ctrl+G)"), QKeySequence(Qt::CTRL | Qt::Key_G), group_}};
+  for (const Picture& view : entries) {
+    auto* action = new QAction(view.name, views_);
+    action->setCheckable(true);
+    action->setChecked(view.widget == terrain_);
+    action->setShortcut(view.key);
+    action->setToolTip(view.about);
+    connect(action, &QAction::triggered, this, [this, shown = view.widget] {
+      above_->setCurrentWidget(shown);
+      shown->setFocus();
+    });
+    auto* button = new QToolButton;
+    button->setDefaultAction(action);
+    button->setToolButtonStyle(Qt::ToolButtonTextOnly);
+    totals_->addBeside(button);
+  }
 }
 
 QByteArray ClassWorkspace::layoutState() const {

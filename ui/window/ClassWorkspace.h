@@ -3,13 +3,16 @@
 #include "ui/document/ClassCommands.h"
 #include "ui/document/PeopleDocument.h"
 
+#include <QActionGroup>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QWidget>
 
 namespace matwright {
 
 class CataloguePanel;
 class CautionList;
+class GroupView;
 class InspectorPanel;
 class OutlineView;
 class TerrainView;
@@ -28,16 +31,24 @@ public:
   OutlineView& outline() { return *outline_; }
   InspectorPanel& inspector() { return *inspector_; }
 
+  // Timeline, and the table of steps against people in its place: one of them is checked.
+  QList<QAction*> viewActions() const { return views_->actions(); }
+
   QByteArray layoutState() const;
   void restoreLayout(const QByteArray& state);
 
 private:
+  void addSwitch();
+
   CataloguePanel* catalogue_;
   TotalsLine* totals_;
   TerrainView* terrain_;
+  GroupView* group_;
   OutlineView* outline_;
   CautionList* cautions_;
   InspectorPanel* inspector_;
+  QStackedWidget* above_; // terrain or table
+  QActionGroup* views_;   // which of them
   QSplitter* across_;
   QSplitter* down_;
   QSplitter* below_;

@@ -5,6 +5,7 @@
 #include "ui/movements/MovementsWorkspace.h"
 #include "ui/people/PeopleChooser.h"
 #include "ui/people/PeopleWorkspace.h"
+#include "ui/people/SeenChooser.h"
 #include "ui/print/CardPreview.h"
 #include "ui/text/ErrorText.h"
 #include "ui/theme/Theme.h"
@@ -111,6 +112,8 @@ void MainWindow::buildHeader() {
   auto* chooser = new PeopleChooser(document_, people_);
   connect(chooser, &PeopleChooser::peopleWanted, this, [this] { showWorkspace(Workspace::people); });
   header->addWidget(chooser);
+  seen_ = new SeenChooser(document_);
+  header->addWidget(seen_);
   header->addWidget(card);
 
   auto* line = new QFrame;
@@ -133,6 +136,9 @@ void MainWindow::showWorkspace(Workspace workspace) {
   workspaces_->setCurrentIndex(place);
   undoGroup_.setActiveStack(stacks[place]);
   workspaceActions_->actions().at(place)->setChecked(true);
+  seen_->setVisible(workspace == Workspace::classes);
+  for (QAction* action : classWorkspace_->viewActions())
+    action->setEnabled(workspace == Workspace::classes);
   updateActions();
 }
 

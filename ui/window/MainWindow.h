@@ -25,6 +25,7 @@ class ClassWorkspace;
 class MovementsWorkspace;
 class PeopleChooser;
 class PeopleWorkspace;
+class SeenChooser;
 
 // Where the window finds and keeps things; tests give their own.
 struct WindowPlaces {
@@ -102,6 +103,7 @@ private:
   ClassWorkspace* classWorkspace_ = nullptr;
   PeopleWorkspace* peopleWorkspace_ = nullptr;
   MovementsWorkspace* movementsWorkspace_ = nullptr;
+  SeenChooser* seen_ = nullptr;
   QStackedWidget* workspaces_ = nullptr;
   QActionGroup* workspaceActions_ = nullptr;
   QLabel* className_ = nullptr;

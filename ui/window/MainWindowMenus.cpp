@@ -127,6 +127,8 @@ void MainWindow::buildViewMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&View"));
   menu->addActions(workspaceActions_->actions());
   menu->addSeparator();
+  menu->addActions(classWorkspace_->viewActions());
+  menu->addSeparator();
   TerrainView& terrain = classWorkspace_->terrain();
   add(menu, tr("Zoom &In"), {QKeySequence(Qt::CTRL | Qt::Key_Plus), QKeySequence(Qt::CTRL | Qt::Key_Equal)},
       [&terrain] { terrain.zoomIn(); });

@@ -1,10 +1,10 @@
 // The PDF is read back by poppler's tools, which share nothing with what wrote it.
+#include "tests/support/RunTool.h"
 #include "tests/ui/card/Cards.h"
 #include "ui/card/CardPdf.h"
 #include "ui/card/CardWords.h"
 
 #include <QFile>
-#include <QProcess>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
@@ -13,16 +13,9 @@
 namespace matwright {
 namespace {
 
-QString run(const QString& program, const QStringList& arguments) {
-  QProcess process;
-  process.start(program, arguments);
-  EXPECT_TRUE(process.waitForStarted()) << program.toStdString() << " (package poppler-utils) is needed";
-  EXPECT_TRUE(process.waitForFinished(30000));
-  EXPECT_EQ(process.exitCode(), 0) << process.readAllStandardError().toStdString();
-  return QString::fromUtf8(process.readAllStandardOutput());
-}
+using testing::run;
 
-struct ReadBack : testing::Test {
+struct ReadBack : ::testing::Test {
   QTemporaryDir folder;
   QString write(const Card& card, QSizeF paper, int pages = 1) {
     const QString file = folder.filePath(QStringLiteral("card.pdf"));

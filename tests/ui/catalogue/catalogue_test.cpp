@@ -1,3 +1,4 @@
+#include "core/knowledge/OwnKnowledge.h"
 #include "tests/support/NothingCut.h"
 #include "tests/support/PanelFixture.h"
 #include "ui/catalogue/CatalogueModel.h"
@@ -233,6 +234,40 @@ TEST_F(Catalogue, CutsNothingInANarrowDock) {
   about.setAttribute(Qt::WA_DeleteOnClose, false);
   testing::layOut(about, {460, 620});
   EXPECT_THAT(testing::cutParts(about), ::testing::IsEmpty());
+}
+
+TEST_F(Catalogue, ShowsWhatIsOpenToThePeopleTheClassIsSeenFor) {
+  const auto strongest = [this](const char* movement) {
+    return model().indexOf({movement}).data(CatalogueModel::kLevelRole);
+  };
+  ASSERT_TRUE(strongest("roll-over").isValid());
+  document.setSeenPeople({{"person-6"}}); // of whom nothing is known
+  ASSERT_TRUE(QTest::qWaitFor([&] { return says(QStringLiteral(", for N.H.")); }, 3000));
+  const Candidate* wanted = nullptr;
+  const auto candidates = candidatesFor(document.knowledge(), document.plan(), document.roster(), document.day(),
+                                        selection.gap(), std::vector<PersonId>{{"person-6"}});
+  for (const Candidate& each : candidates)
+    if (each.movement->id.value == "roll-over")
+      wanted = &each;
+  ASSERT_TRUE(wanted);
+  EXPECT_EQ(strongest("roll-over"), wanted->strongest ? QVariant(static_cast<int>(*wanted->strongest)) : QVariant());
+  std::vector<std::string> order;
+  for (const Candidate& each : candidates)
+    order.push_back(each.movement->id.value);
+  EXPECT_EQ(shown(), order);
+  EXPECT_NE(shown(), ranked());
+}
+
+TEST_F(Catalogue, FollowsTheKnowledgeOfTheStudio) {
+  OwnKnowledge own;
+  own.movements = {*document.knowledge().catalogue.find({"hundred"})};
+  own.movements.front().id = {"own-slow-hundred"};
+  own.movements.front().name = "Slow hundred";
+  document.setKnowledge(std::make_shared<const Knowledge>(layered(*testing::knowledge(), own)));
+  ASSERT_TRUE(QTest::qWaitFor([this] { return model().indexOf({"own-slow-hundred"}).isValid(); }, 3000));
+  EXPECT_EQ(model().indexOf({"own-slow-hundred"}).data().toString(), QStringLiteral("Slow hundred"));
+  document.setKnowledge(testing::knowledge());
+  EXPECT_TRUE(QTest::qWaitFor([this] { return !model().indexOf({"own-slow-hundred"}).isValid(); }, 3000));
 }
 
 } // namespace

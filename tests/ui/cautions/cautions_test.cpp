@@ -14,6 +14,7 @@
 #include <QTest>
 #include <QToolButton>
 #include <QTreeView>
+#include <algorithm>
 #include <gmock/gmock.h>
 
 namespace matwright {
@@ -35,7 +36,7 @@ struct Cautions : ::testing::Test, Panels {
   }
   // The first row that is about a step.
   QModelIndex stepRow(StepId& step) {
-    const auto groups = cautionGroups(document, list.filter());
+    const auto groups = cautionGroups(document);
     for (std::size_t group = 0; group < groups.size(); ++group)
       for (std::size_t row = 0; row < groups[group].rows.size(); ++row)
         if (groups[group].rows[row].step) {
@@ -91,24 +92,45 @@ TEST_F(Cautions, EnterGoesToTheStepAndArrowsDoNot) {
   EXPECT_EQ(selection.current(), step);
 }
 
-TEST_F(Cautions, AreFilteredByPerson) {
-  list.setFilter({CautionFilter::Whose::person, {"person-1"}});
-  int wanted = 0;
-  for (const Caution& caution : document.evaluation().cautions)
-    wanted += caution.person < document.evaluation().people.size() &&
-              document.evaluation().people[caution.person].value == "person-1";
-  EXPECT_GT(wanted, 0);
-  EXPECT_EQ(rows(), wanted);
+int cautionsOf(const Evaluation& evaluation, const PersonId& person) {
+  return static_cast<int>(
+      std::count_if(evaluation.cautions.begin(), evaluation.cautions.end(), [&](const Caution& caution) {
+        return caution.person >= evaluation.people.size() || evaluation.people[caution.person] == person;
+      }));
+}
+
+TEST_F(Cautions, AreThoseOfThePeopleItIsSeenFor) {
+  const int wanted = cautionsOf(document.evaluation(), {"person-1"});
+  ASSERT_GT(wanted, 0);
+  ASSERT_LT(wanted, static_cast<int>(document.evaluation().cautions.size()));
+  document.setSeenPeople({{"person-1"}});
+  EXPECT_EQ(rows(), wanted) << "without the remarks, which are about nobody";
   EXPECT_TRUE(says(QString::number(wanted)));
 }
 
-TEST_F(Cautions, TheFilterSurvivesAChangeAndFallsBackWhenThePersonLeaves) {
-  list.setFilter({CautionFilter::Whose::person, {"person-1"}});
-  selection.select(stepOf("saw"));
-  commands.removeSelected();
-  EXPECT_EQ(list.filter(), (CautionFilter{CautionFilter::Whose::person, {"person-1"}}));
-  document.perform(SetPeople{{{"person-2"}}}, {});
-  EXPECT_EQ(list.filter(), CautionFilter{});
+TEST_F(Cautions, AreFoundByStepAndPerson) {
+  const Evaluation& evaluation = document.evaluation();
+  for (const Caution& caution : evaluation.cautions) {
+    const auto person =
+        caution.person < evaluation.people.size() ? std::optional{evaluation.people[caution.person]} : std::nullopt;
+    ASSERT_TRUE(list.showCaution(caution.step, person));
+    const QModelIndex found = view().currentIndex();
+    const CautionRow& row = cautionGroups(document)[static_cast<std::size_t>(found.parent().row())]
+                                .rows[static_cast<std::size_t>(found.row())];
+    EXPECT_EQ(row.step, caution.step);
+    EXPECT_EQ(evaluation.cautions[row.index].person, caution.person);
+  }
+  EXPECT_FALSE(list.showCaution(StepId{999}, std::nullopt));
+  EXPECT_FALSE(list.showCaution(stepOf("hundred"), PersonId{"nobody"}));
+}
+
+TEST_F(Cautions, WhatElseCouldBeDoneIsOfferedForTheCautionAskedFor) {
+  const auto* menu = list.findChild<SwapMenu*>();
+  list.offerSwaps(StepId{999}, PersonId{"person-1"}, {});
+  EXPECT_FALSE(menu->isVisible());
+  list.offerSwaps(stepOf("hundred"), PersonId{"person-1"}, {});
+  EXPECT_TRUE(menu->isVisible());
+  EXPECT_TRUE(menu->actions().front()->text().contains(QStringLiteral("Rosa")));
 }
 
 TEST_F(Cautions, WithNobodyChosenItSaysThatNothingWasScreened) {
@@ -119,7 +141,11 @@ TEST_F(Cautions, WithNobodyChosenItSaysThatNothingWasScreened) {
 }
 
 TEST_F(Cautions, APersonWithoutCautionsIsNeverCalledSafe) {
-  list.setFilter({CautionFilter::Whose::person, {"person-6"}});
+  ClassPlan plan = emptyClass("Two people");
+  plan.people = {{"person-1"}, {"person-6"}};
+  document.load(plan);
+  document.setSeenPeople({{"person-6"}});
+  ASSERT_EQ(cautionsOf(document.evaluation(), {"person-6"}), 0);
   EXPECT_EQ(rows(), 0);
   EXPECT_TRUE(says(noCautionText(true)));
   EXPECT_TRUE(says(standingNotice()));
@@ -132,7 +158,7 @@ TEST_F(Cautions, ShowsTheWholeReasonOfTheRowChosen) {
   StepId step;
   const QModelIndex index = stepRow(step);
   view().setCurrentIndex(index);
-  const auto groups = cautionGroups(document, {});
+  const auto groups = cautionGroups(document);
   const CautionRow& row =
       groups[static_cast<std::size_t>(index.parent().row())].rows[static_cast<std::size_t>(index.row())];
   const auto* reason = list.findChild<QPlainTextEdit*>();

@@ -1,4 +1,5 @@
 #include "tests/support/Documents.h"
+#include "tests/support/PanelFixture.h"
 
 #include <QSignalSpy>
 
@@ -107,6 +108,55 @@ TEST(PlanDocument, TheClassesOwnDateDecidesTheDay) {
   const Date march{std::chrono::year{2027}, std::chrono::month{3}, std::chrono::day{1}};
   ASSERT_TRUE(open.document.perform(SetDate{march}, QStringLiteral("date")));
   EXPECT_EQ(open.document.day(), march);
+}
+
+struct SeenDocument : ::testing::Test, testing::Panels {};
+
+TEST_F(SeenDocument, IsSeenForEverybodyUntilSomebodyIsChosen) {
+  EXPECT_TRUE(document.seenPeople().empty());
+  EXPECT_EQ(&document.seen(), &document.evaluation());
+  QSignalSpy changed(&document, &PlanDocument::changed);
+  document.setSeenPeople({{"person-1"}});
+  EXPECT_EQ(changed.count(), 1);
+  EXPECT_EQ(document.seen(), seenFor(document.evaluation(), std::vector<PersonId>{{"person-1"}}));
+  EXPECT_LT(document.seen().cautions.size(), document.evaluation().cautions.size());
+  document.setSeenPeople({{"person-1"}});
+  EXPECT_EQ(changed.count(), 1) << "nothing changed";
+  document.setSeenPeople({});
+  EXPECT_EQ(document.seen(), document.evaluation());
+}
+
+TEST_F(SeenDocument, WhomItIsSeenForIsNoChangeOfTheClass) {
+  const ClassPlan before = document.plan();
+  const int entries = document.undoStack()->count();
+  document.setSeenPeople({{"person-1"}});
+  EXPECT_EQ(document.plan(), before);
+  EXPECT_EQ(document.undoStack()->count(), entries);
+}
+
+TEST_F(SeenDocument, StrangersAreNotSeenForAndWhoLeftComesBackByUndo) {
+  document.setSeenPeople({{"stranger"}});
+  EXPECT_TRUE(document.seenPeople().empty());
+  document.setSeenPeople({{"person-1"}});
+  (void)document.perform(SetPeople{{{"person-2"}}}, {});
+  EXPECT_TRUE(document.seenPeople().empty());
+  EXPECT_EQ(document.seen(), document.evaluation());
+  document.undoStack()->undo();
+  EXPECT_EQ(document.seenPeople(), std::vector<PersonId>{{"person-1"}});
+}
+
+TEST_F(SeenDocument, APreviewIsSeenForTheSamePeople) {
+  document.setSeenPeople({{"person-1"}});
+  const auto would = document.preview(RemoveSteps{{stepOf("hundred")}});
+  ASSERT_TRUE(would);
+  EXPECT_EQ(would->seenPeople, document.seenPeople());
+  EXPECT_EQ(*would->seen, seenFor(*would->evaluation, document.seenPeople()));
+}
+
+TEST_F(SeenDocument, AnotherClassIsSeenForEverybody) {
+  document.setSeenPeople({{"person-1"}});
+  document.load(testing::twentySteps());
+  EXPECT_TRUE(document.seenPeople().empty());
 }
 
 } // namespace

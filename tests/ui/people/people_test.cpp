@@ -1,3 +1,4 @@
+#include "core/knowledge/OwnKnowledge.h"
 #include "tests/support/Finding.h"
 #include "tests/support/NothingCut.h"
 #include "tests/support/PanelFixture.h"
@@ -9,6 +10,7 @@
 #include "ui/people/PeopleList.h"
 #include "ui/people/PeopleWorkspace.h"
 #include "ui/people/QualifierField.h"
+#include "ui/people/SeenChooser.h"
 #include "ui/text/CautionText.h"
 
 #include <QComboBox>
@@ -17,6 +19,7 @@
 #include <QLabel>
 #include <QListView>
 #include <QListWidget>
+#include <QLocale>
 #include <QMenu>
 #include <QPushButton>
 #include <QTest>
@@ -382,6 +385,64 @@ TEST_F(People, TheChooserTicksWhoComesAndUnknownPeopleToo) {
     if (action->text().startsWith(QStringLiteral("stranger")))
       action->trigger();
   EXPECT_EQ(document.plan().people, std::vector<PersonId>{{"person-1"}});
+}
+
+struct SeenFor : ::testing::Test, Panels {
+  SeenFor() : chooser(document) { testing::layOut(chooser, {260, 30}); }
+  QAction* entry(const QString& words) {
+    Q_EMIT chooser.menu()->aboutToShow();
+    const auto entries = chooser.menu()->actions();
+    for (QAction* action : entries)
+      if (action->text() == words)
+        return action;
+    return nullptr;
+  }
+
+  SeenChooser chooser;
+};
+
+TEST_F(SeenFor, SaysForWhomAndTicksThem) {
+  EXPECT_EQ(chooser.text(), QStringLiteral("Seen for everybody"));
+  entry(QStringLiteral("Rosa Amberley"))->trigger();
+  EXPECT_EQ(chooser.text(), QStringLiteral("Seen for R.A."));
+  EXPECT_TRUE(chooser.property("narrowed").toBool());
+  entry(QStringLiteral("Greta Finch"))->trigger();
+  const QStringList both{QStringLiteral("R.A."), QStringLiteral("G.F.")};
+  EXPECT_EQ(chooser.text(), QStringLiteral("Seen for ") + QLocale().createSeparatedList(both));
+  EXPECT_TRUE(entry(QStringLiteral("Rosa Amberley"))->isChecked());
+  EXPECT_FALSE(entry(QStringLiteral("Noor Hallam"))->isChecked());
+  entry(QStringLiteral("Rosa Amberley"))->trigger();
+  EXPECT_EQ(document.seenPeople(), std::vector<PersonId>{{"person-5"}});
+  entry(QStringLiteral("Everybody"))->trigger();
+  EXPECT_EQ(chooser.text(), QStringLiteral("Seen for everybody"));
+  EXPECT_FALSE(chooser.property("narrowed").toBool());
+}
+
+TEST_F(SeenFor, CountsThemWhereTheyAreMany) {
+  document.setSeenPeople({{"person-1"}, {"person-2"}, {"person-3"}, {"person-4"}});
+  EXPECT_EQ(chooser.text(), QStringLiteral("Seen for 4 people"));
+}
+
+TEST_F(SeenFor, OffersTheClassAndIsOffWithoutAnybody) {
+  (void)document.perform(SetPeople{{{"person-2"}}}, {});
+  EXPECT_EQ(entry(QStringLiteral("Rosa Amberley")), nullptr);
+  EXPECT_NE(entry(QStringLiteral("Imre Tolvaj")), nullptr);
+  (void)document.perform(SetPeople{{}}, {});
+  EXPECT_FALSE(chooser.isEnabled());
+}
+
+TEST_F(People, FollowTheKnowledgeOfTheStudio) {
+  Condition draughts;
+  draughts.id = {"own-draughts"};
+  draughts.name = "Minds the draught";
+  OwnKnowledge own;
+  own.conditions = {draughts};
+  document.setKnowledge(std::make_shared<const Knowledge>(layered(*testing::knowledge(), own)));
+  Person rosa = person("person-1");
+  rosa.conditions.push_back({{"own-draughts"}, {}, {}, {}});
+  people.change(rosa, {});
+  const QModelIndex index = list().model()->index(0, 0);
+  EXPECT_TRUE(index.data(PeopleList::kConditionsRole).toString().contains(QStringLiteral("Minds the draught")));
 }
 
 } // namespace

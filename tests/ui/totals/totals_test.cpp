@@ -159,5 +159,14 @@ TEST(TotalsLineOfSix, CountsCautionsByLevelAndCutsNothing) {
   EXPECT_THAT(testing::cutParts(line), ::testing::IsEmpty());
 }
 
+TEST(TotalsLineOfSix, CountsForThoseItIsSeenFor) {
+  testing::Panels panels;
+  panels.document.setSeenPeople({{"person-1"}, {"person-3"}});
+  const Totals totals = totalsOf(panels.document.snapshot());
+  EXPECT_EQ(totals.cautions, panels.document.seen().cautionCounts);
+  EXPECT_NE(totals.cautions, panels.document.evaluation().cautionCounts);
+  EXPECT_EQ(totals.people, QStringLiteral("for 2 of 6 people"));
+}
+
 } // namespace
 } // namespace matwright

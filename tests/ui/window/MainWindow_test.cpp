@@ -1,5 +1,8 @@
+#include "core/handout/Card.h"
 #include "tests/ui/window/Windows.h"
 #include "ui/catalogue/CataloguePanel.h"
+#include "ui/cautions/CautionList.h"
+#include "ui/group/GroupView.h"
 #include "ui/movements/MovementsWorkspace.h"
 #include "ui/outline/OutlineView.h"
 #include "ui/print/CardPreview.h"
@@ -13,6 +16,8 @@
 #include <QMessageBox>
 #include <QPointer>
 #include <QSignalSpy>
+#include <QTreeView>
+#include <algorithm>
 
 namespace matwright {
 namespace {
@@ -243,6 +248,51 @@ TEST_F(Window, DarkAndLightAreChosenAndKept) {
   EXPECT_LT(window->palette().color(QPalette::Base).lightness(), 80);
   action(QStringLiteral("Light"))->trigger();
   EXPECT_GT(window->palette().color(QPalette::Base).lightness(), 200);
+}
+
+TEST_F(WindowTest, ShowsTheGroupInThePlaceOfTheTimeline) {
+  auto* group = window->findChild<GroupView*>();
+  auto* terrain = window->findChild<TerrainView*>();
+  ASSERT_TRUE(group && terrain);
+  EXPECT_TRUE(terrain->isVisible());
+  action(QStringLiteral("Group"))->trigger();
+  EXPECT_TRUE(group->isVisible());
+  EXPECT_FALSE(terrain->isVisible());
+  EXPECT_TRUE(action(QStringLiteral("Group"))->isChecked());
+  action(QStringLiteral("Timeline"))->trigger();
+  EXPECT_TRUE(terrain->isVisible());
+  EXPECT_FALSE(group->isVisible());
+}
+
+TEST_F(WindowTest, ACellOfTheGroupShowsItsCautionInTheList) {
+  const Evaluation& evaluation = document().evaluation();
+  const auto caution = std::find_if(evaluation.cautions.begin(), evaluation.cautions.end(), [&](const Caution& each) {
+    return each.step && each.person < evaluation.people.size();
+  });
+  ASSERT_NE(caution, evaluation.cautions.end());
+  const PersonId person = evaluation.people[caution->person];
+  action(QStringLiteral("Group"))->trigger();
+  Q_EMIT window->findChild<GroupView*>()->cautionWanted(caution->step, person);
+  const auto* list = window->findChild<CautionList*>()->findChild<QTreeView*>();
+  const Person* found = findPerson(document().roster(), person);
+  ASSERT_TRUE(found);
+  EXPECT_TRUE(list->currentIndex().data().toString().startsWith(QString::fromStdString(found->name)));
+}
+
+TEST_F(WindowTest, TheCardIsForEverybodyForWhomeverTheClassIsSeen) {
+  const auto card = [this] {
+    return cardOf(document().knowledge(), document().plan(), document().evaluation(), document().roster(),
+                  NameStyle::initials);
+  };
+  const Card before = card();
+  document().setSeenPeople({document().evaluation().people.back()});
+  ASSERT_NE(document().seen(), document().evaluation());
+  EXPECT_EQ(card(), before);
+}
+
+TEST_F(WindowTest, SeeingTheClassForSomebodyIsNothingToSave) {
+  document().setSeenPeople({document().evaluation().people.front()});
+  EXPECT_FALSE(window->files().isModified());
 }
 
 } // namespace

@@ -1,0 +1,15 @@
+#pragma once
+
+#include <QString>
+
+namespace matwright {
+
+struct Theme;
+
+// How the classes of a text look, on paper and on screen: the style sheet of a QTextDocument, lengths in CSS pixels.
+//
+//   soft    secondary text        level   a word that weighs, in capitals
+//   box     a table as a frame
+QString textStyleOf(const Theme& theme);
+
+} // namespace matwright
