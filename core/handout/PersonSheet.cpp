@@ -172,6 +172,7 @@ PersonSheet sheetOf(const Knowledge& knowledge, const Person& person, Date day, 
   sheet.mass = person.mass;
   sheet.wishes = person.wishes;
   sheet.day = day;
+  sheet.movements = static_cast<int>(knowledge.catalogue.movements().size());
   sheet.rows = sheetRows(knowledge, person, active, day, plan, cautions);
   sheet.sources = sourcesOf(book, sheet.rows);
   Questions questions(book, person, day, active);

@@ -99,6 +99,7 @@ struct PersonSheet {
   std::optional<std::string> className; // none: without a class
   std::vector<SheetCondition> conditions;
   std::vector<SheetRow> rows; // strongest first, then in the order of her conditions and of the rules
+  int movements = 0;          // in the catalogue
   int forEverybody = 0;       // rules that speak for everybody and are not among the rows
   std::vector<SheetQuestion> questions;
   std::vector<Source> sources; // that the rows cite, in the order in which they do
