@@ -5,12 +5,16 @@
 #include "ui/card/CardPdf.h"
 #include "ui/card/CardText.h"
 #include "ui/paper/TextPages.h"
+#include "ui/text/CautionText.h"
 #include "ui/text/PersonSheetText.h"
+#include "ui/text/RedFlagText.h"
 #include "ui/theme/Theme.h"
 
 #include <QGuiApplication>
 #include <algorithm>
+#include <functional>
 #include <iostream>
+#include <optional>
 
 namespace matwright {
 namespace {
@@ -32,55 +36,18 @@ std::optional<Card> loadCard(const Arguments& arguments) {
   return cardOf(*knowledge, loaded->plan, evaluation, loaded->roster, nameStyle(arguments));
 }
 
-// What `-o` and `--paper` name.
-struct Target {
-  std::string file;
-  QSizeF paper; // millimetres
-};
-
-std::optional<Target> targetOf(const Arguments& arguments, const char* command) {
-  const std::string paper = arguments.value("--paper").value_or("a4");
-  const auto out = arguments.value("-o");
-  if (!out || (paper != "a4" && paper != "letter")) {
-    std::cerr << "matwright-cli: " << command << " needs -o FILE, and --paper is a4 or letter\n";
-    return std::nullopt;
-  }
-  return Target{*out, paper == "a4" ? kA4Millimetres : kLetterMillimetres};
-}
-
-// `pdf` gives the bytes, once there is an application: measuring text needs one, though no display.
-template <class Pdf> int writePdf(const Target& target, Pdf pdf) {
-  qputenv("QT_QPA_PLATFORM", "offscreen");
-  int count = 1;
-  char name[] = "matwright-cli";
-  char* words[] = {name, nullptr};
-  const QGuiApplication application(count, words);
-  loadFonts();
-  const QByteArray bytes = pdf();
-  const auto written = writeFile(target.file, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
-  if (!written) {
-    complain(written.error());
-    return kBadInput;
-  }
-  std::cout << target.file << '\n';
-  return kFine;
-}
-
-bool names(const ClassPlan& plan, const PersonId& person) {
-  return std::find(plan.people.begin(), plan.people.end(), person) != plan.people.end();
+// The day of `--date`, else `otherwise`.
+std::optional<Date> dayOf(const Arguments& arguments, Date otherwise) {
+  const auto word = arguments.value("--date");
+  const auto day = word ? dateFromIso(*word) : otherwise;
+  if (!day)
+    std::cerr << "matwright-cli: --date is a day such as 2026-11-26, not " << *word << '\n';
+  return day;
 }
 
 // The sheet of a person, with the class where one is given.
 std::optional<PersonSheet> loadSheet(const Arguments& arguments) {
   const std::string& file = arguments.free.front();
-  std::optional<Date> day;
-  if (const auto word = arguments.value("--date")) {
-    day = dateFromIso(*word);
-    if (!day) {
-      std::cerr << "matwright-cli: --date is a day such as 2026-11-26, not " << *word << '\n';
-      return std::nullopt;
-    }
-  }
   const auto knowledge = loadKnowledgeFor(file);
   if (!knowledge)
     return std::nullopt;
@@ -90,40 +57,91 @@ std::optional<PersonSheet> loadSheet(const Arguments& arguments) {
     return std::nullopt;
   }
   const auto classFile = arguments.value("--class");
-  if (!classFile)
-    return personSheetOf(*knowledge, person->value, day.value_or(today()), nameStyle(arguments));
+  if (!classFile) {
+    const auto day = dayOf(arguments, today());
+    return day ? std::optional(personSheetOf(*knowledge, person->value, *day, nameStyle(arguments))) : std::nullopt;
+  }
   auto loaded = loadClass(*classFile, {});
-  if (!loaded)
+  const auto day = loaded ? dayOf(arguments, loaded->day) : std::nullopt;
+  if (!day)
     return std::nullopt;
-  // Of the class's studio may be the same person, as she was.
-  std::erase_if(loaded->roster, [&](const Person& known) { return known.id == person->value.id; });
-  loaded->roster.push_back(person->value);
-  if (!names(loaded->plan, person->value.id)) {
+  const std::vector<PersonId>& coming = loaded->plan.people;
+  if (std::find(coming.begin(), coming.end(), person->value.id) == coming.end()) {
     std::cerr << "matwright-cli: " << person->value.id.value << " does not come to " << *classFile << '\n';
     return std::nullopt;
   }
-  return personSheetOf(*knowledge, person->value, day.value_or(loaded->day), nameStyle(arguments), loaded->plan,
-                       loaded->roster);
+  // Whoever lies in the studio of the class under her id is she, as she is in the file given.
+  std::erase_if(loaded->roster, [&](const Person& known) { return known.id == person->value.id; });
+  loaded->roster.push_back(person->value);
+  return personSheetOf(*knowledge, person->value, *day, nameStyle(arguments), loaded->plan, loaded->roster);
+}
+
+// Measuring text needs an application; it needs no display.
+class Measuring {
+public:
+  Measuring() {
+    qputenv("QT_QPA_PLATFORM", "offscreen");
+    application_.emplace(count_, words_);
+    loadFonts();
+  }
+
+private:
+  int count_ = 1;
+  char name_[14] = "matwright-cli";
+  char* words_[2] = {name_, nullptr};
+  std::optional<QGuiApplication> application_;
+};
+
+// Writes what `make` gives for the paper asked for.
+int writePdf(const Arguments& arguments, const std::function<QByteArray(QSizeF)>& make) {
+  const std::string out = *arguments.value("-o");
+  const std::string paper = arguments.value("--paper").value_or("a4");
+  if (paper != "a4" && paper != "letter") {
+    std::cerr << "matwright-cli: --paper is a4 or letter\n";
+    return kBadInput;
+  }
+  const Measuring measuring;
+  const QByteArray bytes = make(paper == "a4" ? kA4Millimetres : kLetterMillimetres);
+  const auto written = writeFile(out, {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+  if (!written) {
+    complain(written.error());
+    return kBadInput;
+  }
+  std::cout << out << '\n';
+  return kFine;
+}
+
+// Writes the text where `-o` says, else prints it.
+int giveText(const Arguments& arguments, const TextSheet& sheet) {
+  if (arguments.value("-o"))
+    return writePdf(arguments, [&](QSizeF paper) { return textPdf(sheet, paper); });
+  const Measuring measuring;
+  std::cout << plainText(sheet).toStdString() << '\n';
+  return kFine;
 }
 
 } // namespace
 
 int cardCommand(const Arguments& arguments) {
-  const auto target = targetOf(arguments, "card");
-  const auto card = target ? loadCard(arguments) : std::nullopt;
+  if (!arguments.value("-o")) {
+    std::cerr << "matwright-cli: card needs -o FILE\n";
+    return kBadInput;
+  }
+  const auto card = loadCard(arguments);
   if (!card)
     return kBadInput;
-  return writePdf(*target, [&] { return cardPdf(*card, target->paper); });
+  return writePdf(arguments, [&](QSizeF paper) { return cardPdf(*card, paper); });
 }
 
 int sheetCommand(const Arguments& arguments) {
-  const auto target = targetOf(arguments, "sheet");
-  const auto sheet = target ? loadSheet(arguments) : std::nullopt;
-  if (!sheet)
-    return kBadInput;
-  return writePdf(*target, [&] {
-    return textPdf({personSheetTitle(*sheet), personSheetHtml(*sheet), personSheetFoot(*sheet)}, target->paper);
-  });
+  const auto sheet = loadSheet(arguments);
+  return sheet ? giveText(arguments, {personSheetTitle(*sheet), personSheetHtml(*sheet), personSheetFoot(*sheet)})
+               : kBadInput;
+}
+
+int redFlagsCommand(const Arguments& arguments) {
+  const auto knowledge = loadKnowledge();
+  return knowledge ? giveText(arguments, {redFlagTitle(), redFlagHtml(*knowledge, {}), standingNotice()}) : kBadInput;
 }
 
 int exportCommand(const Arguments& arguments) {

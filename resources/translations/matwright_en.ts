@@ -138,6 +138,72 @@
             <numerusform>Removed, and no longer named by %n other movements of yours.</numerusform>
         </translation>
     </message>
+</context>
+<context>
+    <name>ExchangeText</name>
+    <message numerus="yes">
+        <source>%n movement(s)</source>
+        <translation>
+            <numerusform>%n movement</numerusform>
+            <numerusform>%n movements</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n condition(s)</source>
+        <translation>
+            <numerusform>%n condition</numerusform>
+            <numerusform>%n conditions</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rule(s)</source>
+        <translation>
+            <numerusform>%n rule</numerusform>
+            <numerusform>%n rules</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n source(s)</source>
+        <translation>
+            <numerusform>%n source</numerusform>
+            <numerusform>%n sources</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n threshold(s)</source>
+        <translation>
+            <numerusform>%n threshold</numerusform>
+            <numerusform>%n thresholds</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n was (were) here already.</source>
+        <translation>
+            <numerusform>%n was here already.</numerusform>
+            <numerusform>%n were here already.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n has (have) the id of something else of yours, and was (were) taken beside it.</source>
+        <translation>
+            <numerusform>%n has the id of something else of yours, and was taken beside it.</numerusform>
+            <numerusform>%n have the ids of other things of yours, and were taken beside them.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n threshold(s) in the file is (are) another than yours; yours stay(s).</source>
+        <translation>
+            <numerusform>%n threshold in the file is another than yours; yours stays.</numerusform>
+            <numerusform>%n thresholds in the file are others than yours; yours stay.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n threshold(s) is (are) for rules where none can be set, and was (were) left out.</source>
+        <translation>
+            <numerusform>%n threshold is for a rule where none can be set, and was left out.</numerusform>
+            <numerusform>%n thresholds are for rules where none can be set, and were left out.</numerusform>
+        </translation>
+    </message>
     <message numerus="yes">
         <source>and %n more</source>
         <translation>
@@ -145,35 +211,62 @@
             <numerusform>and %n more</numerusform>
         </translation>
     </message>
+</context>
+<context>
+    <name>RuleRows</name>
     <message numerus="yes">
-        <source>%n movements imported.</source>
+        <source>%n rule(s)</source>
         <translation>
-            <numerusform>%n movement imported.</numerusform>
-            <numerusform>%n movements imported.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n were here already.</source>
-        <translation>
-            <numerusform>%n was here already.</numerusform>
-            <numerusform>%n were here already.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>The file also holds %n conditions, rules or sources, which are left alone here.</source>
-        <translation>
-            <numerusform>The file also holds %n condition, rule or source, which is left alone here.</numerusform>
-            <numerusform>The file also holds %n conditions, rules or sources, which are left alone here.</numerusform>
+            <numerusform>%n rule</numerusform>
+            <numerusform>%n rules</numerusform>
         </translation>
     </message>
 </context>
 <context>
-    <name>MovementFiles</name>
+    <name>matwright::ConditionPage</name>
     <message numerus="yes">
-        <source>Import %n movements</source>
+        <source>%n rule(s)</source>
         <translation>
-            <numerusform>Import %n movement</numerusform>
-            <numerusform>Import %n movements</numerusform>
+            <numerusform>%n rule</numerusform>
+            <numerusform>%n rules</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n rule(s): %1</source>
+        <translation>
+            <numerusform>%n rule: %1</numerusform>
+            <numerusform>%n rules: %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n condition(s)</source>
+        <translation>
+            <numerusform>%n condition</numerusform>
+            <numerusform>%n conditions</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n source(s)</source>
+        <translation>
+            <numerusform>%n source</numerusform>
+            <numerusform>%n sources</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>matwright::RulePage</name>
+    <message numerus="yes">
+        <source>%1 of %n movement(s), as written</source>
+        <translation>
+            <numerusform>%1 of %n movement, as written</numerusform>
+            <numerusform>%1 of %n movements, as written</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
         </translation>
     </message>
 </context>

@@ -235,6 +235,18 @@ TEST_F(Console, WritesTheCardWithoutADisplay) {
   EXPECT_EQ(run({"card", thursday, "-o", card, "--paper", "a5"}).code, 2);
 }
 
+TEST_F(Console, PrintsTheRedFlagsOrWritesThem) {
+  const Answer plain = run({"red-flags"});
+  ASSERT_EQ(plain.code, 0) << plain.err;
+  EXPECT_NE(plain.out.find("Collapse or loss of consciousness"), std::string::npos);
+  EXPECT_NE(plain.out.find("Signs to stop on in pregnancy"), std::string::npos);
+  const std::string page = (folder / "flags.pdf").string();
+  ASSERT_EQ(run({"red-flags", "-o", page}).code, 0);
+  EXPECT_EQ(textOf(page).substr(0, 5), "%PDF-");
+  EXPECT_EQ(run({"red-flags", "-o", page, "--paper", "a5"}).code, 2);
+  EXPECT_EQ(run({"red-flags", "-o", (folder / "no/such/folder.pdf").string()}).code, 2);
+}
+
 TEST_F(Console, ExportsATableAndAPage) {
   const Answer csv = run({"export", thursday, "--csv"});
   ASSERT_EQ(csv.code, 0) << csv.err;

@@ -1,18 +1,12 @@
 #include "ui/catalogue/FilterBar.h"
 
-#include "ui/controls/CheckMenu.h"
+#include "ui/controls/ChoiceButton.h"
 #include "ui/controls/FlowLayout.h"
-#include "ui/controls/RowText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QToolButton>
 
 namespace matwright {
-namespace {
-
-void keepCompact(QToolButton* button) { button->setStyleSheet(QStringLiteral("QToolButton { padding: 3px 6px; }")); }
-
-} // namespace
 
 FilterBar::FilterBar(QWidget* parent) : QWidget(parent), watch_(new QToolButton), clear_(new QToolButton) {
   auto* line = new FlowLayout(this, 4);
@@ -44,48 +38,15 @@ void FilterBar::add(QToolButton* button) {
   layout()->addWidget(clear_);
 }
 
-template <class Enum>
-FilterBar::Choice FilterBar::addChoice(const QString& title, EnumSet<Enum> CatalogueFilter::*set) {
-  Choice choice{new QToolButton, nullptr, title};
-  choice.menu = new CheckMenu(choice.button);
-  choice.button->setPopupMode(QToolButton::InstantPopup);
-  choice.button->setMenu(choice.menu);
-  choice.button->setCheckable(true);
-  keepCompact(choice.button);
-  layout()->addWidget(choice.button);
-  for (std::size_t i = 0; i < kWordCount<Enum>; ++i) {
-    const auto value = static_cast<Enum>(i);
-    QAction* action = choice.menu->addAction(withCapital(text(value)));
-    action->setCheckable(true);
-    action->setData(static_cast<int>(i));
-    connect(action, &QAction::triggered, this, [this, set, value](bool chosen) {
-      if (chosen)
-        (filter_.*set).insert(value);
-      else
-        (filter_.*set).erase(value);
-      refresh();
-      Q_EMIT changed();
-    });
-  }
+template <class Enum> ChoiceButton* FilterBar::addChoice(const QString& title, EnumSet<Enum> CatalogueFilter::*set) {
+  auto* choice = new ChoiceButton(title, wordsOf<Enum>([](Enum value) { return text(value); }));
+  layout()->addWidget(choice);
+  connect(choice, &ChoiceButton::changed, this, [this, set, choice] {
+    filter_.*set = choice->values<Enum>();
+    refresh();
+    Q_EMIT changed();
+  });
   return choice;
-}
-
-template <class Enum> void FilterBar::showChoice(const Choice& choice, EnumSet<Enum> chosen) {
-  QStringList names;
-  chosen.forEach([&](Enum value) { names << withCapital(text(value)); });
-  for (QAction* action : choice.menu->actions())
-    action->setChecked(chosen.contains(static_cast<Enum>(action->data().toInt())));
-  QString words = choice.title;
-  if (names.size() == 1)
-    words = names.front();
-  else if (names.size() > 1)
-    words = QStringLiteral("%1: %2").arg(choice.title).arg(names.size());
-  choice.button->setText(words + QStringLiteral(" \u25be"));
-  choice.button->setChecked(!names.isEmpty());
-  choice.button->setToolTip(names.isEmpty()
-                                ? tr("%1: any").arg(choice.title)
-                                : QStringLiteral("%1: %2").arg(choice.title, names.join(QStringLiteral(", "))));
-  choice.button->setAccessibleName(choice.button->toolTip());
 }
 
 void FilterBar::setFilter(const CatalogueFilter& filter) {
@@ -98,9 +59,9 @@ void FilterBar::setFilter(const CatalogueFilter& filter) {
 }
 
 void FilterBar::refresh() {
-  showChoice(position_, filter_.elevations);
-  showChoice(region_, filter_.regions);
-  showChoice(repertoire_, filter_.repertoires);
+  position_->setValues(filter_.elevations);
+  region_->setValues(filter_.regions);
+  repertoire_->setValues(filter_.repertoires);
   watch_->setChecked(filter_.watchAtMost);
   clear_->setVisible(filter_.asksForMoreThanWords());
 }

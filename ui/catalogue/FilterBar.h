@@ -9,7 +9,7 @@ class QToolButton;
 
 namespace matwright {
 
-class CheckMenu;
+class ChoiceButton;
 
 // The filters of the catalogue as a few buttons that say what is chosen.
 class FilterBar : public QWidget {
@@ -29,18 +29,11 @@ Q_SIGNALS:
   void changed();
 
 private:
-  struct Choice {
-    QToolButton* button;
-    CheckMenu* menu;
-    QString title;
-  };
-
-  template <class Enum> Choice addChoice(const QString& title, EnumSet<Enum> CatalogueFilter::*set);
-  template <class Enum> void showChoice(const Choice& choice, EnumSet<Enum> chosen);
+  template <class Enum> ChoiceButton* addChoice(const QString& title, EnumSet<Enum> CatalogueFilter::*set);
   void refresh();
 
   CatalogueFilter filter_;
-  Choice position_, region_, repertoire_;
+  ChoiceButton *position_, *region_, *repertoire_;
   QToolButton *watch_, *clear_;
 };
 

@@ -1,13 +1,12 @@
 #include "ui/cautions/CautionList.h"
 
-#include "ui/cautions/CautionDelegate.h"
 #include "ui/cautions/SwapMenu.h"
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/MarkedTree.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/VocabularyText.h"
 
-#include <QKeyEvent>
 #include <QPlainTextEdit>
 #include <QResizeEvent>
 #include <QScopedValueRollback>
@@ -15,7 +14,6 @@
 #include <QSplitter>
 #include <QStandardItemModel>
 #include <QToolButton>
-#include <QTreeView>
 #include <QVBoxLayout>
 
 namespace matwright {
@@ -29,7 +27,7 @@ constexpr int kKeyRole = Qt::UserRole + 20;
 CautionList::CautionList(PlanDocument& document, StepSelection& selection, QWidget* parent)
     : QWidget(parent), document_(document), selection_(selection), counts_(softLabel({})),
       reasonButton_(new QToolButton), swapButton_(new QToolButton), swaps_(new SwapMenu(document, this)),
-      none_(plainLabel({})), splitter_(new QSplitter(Qt::Vertical)), view_(new QTreeView),
+      none_(plainLabel({})), splitter_(new QSplitter(Qt::Vertical)), view_(new MarkedTree(tr("Worth a look"))),
       model_(new QStandardItemModel(this)), reason_(new QPlainTextEdit) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(10, 6, 10, 6);
@@ -40,20 +38,6 @@ CautionList::CautionList(PlanDocument& document, StepSelection& selection, QWidg
   column->addWidget(softLabel(standingNotice()));
 
   view_->setModel(model_);
-  view_->setItemDelegate(new CautionDelegate(*view_));
-  view_->setHeaderHidden(true);
-  view_->setRootIsDecorated(false);
-  view_->setIndentation(0);
-  view_->setExpandsOnDoubleClick(false);
-  view_->viewport()->installEventFilter(this);
-  view_->installEventFilter(this);
-  view_->setWordWrap(true);
-  view_->setUniformRowHeights(false);
-  view_->setEditTriggers(QAbstractItemView::NoEditTriggers);
-  view_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-  view_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  view_->setMouseTracking(true);
-  view_->setAccessibleName(tr("Worth a look"));
   view_->setMinimumHeight(fontMetrics().height() * 5);
   splitter_->addWidget(view_);
   reason_->setReadOnly(true);
@@ -75,7 +59,7 @@ CautionList::CautionList(PlanDocument& document, StepSelection& selection, QWidg
     if (const Caution* caution = currentCaution())
       swaps_->fill(*caution);
   });
-  connect(view_, &QTreeView::clicked, this, &CautionList::jump);
+  connect(view_, &MarkedTree::chosen, this, &CautionList::jump);
   const auto remember = [this](const QModelIndex& index, bool closed) {
     if (refreshing_)
       return;
@@ -218,10 +202,6 @@ void CautionList::offerSwaps(std::optional<StepId> step, const std::optional<Per
 }
 
 void CautionList::jump(const QModelIndex& index) {
-  if (index.data(kGroupRole).toBool()) {
-    view_->setExpanded(index, !view_->isExpanded(index));
-    return;
-  }
   const CautionRow* row = rowAt(index);
   if (!row || !row->step)
     return;
@@ -241,21 +221,6 @@ void CautionList::resizeEvent(QResizeEvent* event) {
   // Beside the list where there is room, else below it.
   const bool wide = width() >= 640 && width() > height() * 3 / 2;
   splitter_->setOrientation(wide ? Qt::Horizontal : Qt::Vertical);
-}
-
-bool CautionList::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() == QEvent::KeyPress && watched == view_) {
-    const int key = static_cast<QKeyEvent*>(event)->key();
-    if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-      jump(view_->currentIndex());
-      return true;
-    }
-  }
-  // Rows are as tall as their words need at the width of the view.
-  if (event->type() == QEvent::Resize && watched == view_->viewport())
-    QMetaObject::invokeMethod(
-        view_, [this] { view_->doItemsLayout(); }, Qt::QueuedConnection);
-  return QWidget::eventFilter(watched, event);
 }
 
 } // namespace matwright

@@ -13,10 +13,10 @@ class QPlainTextEdit;
 class QSplitter;
 class QStandardItemModel;
 class QToolButton;
-class QTreeView;
 
 namespace matwright {
 
+class MarkedTree;
 class SwapMenu;
 
 // "Worth a look": everything that was found about the class, strongest first. A click, or Enter, goes to the step. The
@@ -40,7 +40,6 @@ Q_SIGNALS:
 
 protected:
   void resizeEvent(QResizeEvent* event) override;
-  bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
   QWidget* makeHead();
@@ -64,7 +63,7 @@ private:
   SwapMenu* swaps_;
   QLabel* none_;
   QSplitter* splitter_;
-  QTreeView* view_;
+  MarkedTree* view_;
   QStandardItemModel* model_;
   QPlainTextEdit* reason_;
 };

@@ -4,9 +4,9 @@
 #include "ui/controls/Fields.h"
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/OrderedList.h"
 #include "ui/controls/RowText.h"
 #include "ui/figure/FigureView.h"
-#include "ui/movements/OrderedList.h"
 #include "ui/text/MovementText.h"
 #include "ui/text/VocabularyText.h"
 

@@ -1,7 +1,7 @@
 #include "ui/movements/FeaturesPage.h"
 
+#include "ui/controls/FeatureList.h"
 #include "ui/controls/Labels.h"
-#include "ui/movements/FeatureList.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QVBoxLayout>

@@ -1,6 +1,7 @@
 #include "ui/movements/MovementEditor.h"
 
 #include "ui/controls/Labels.h"
+#include "ui/controls/Scrolled.h"
 #include "ui/movements/CuesPage.h"
 #include "ui/movements/FactsPage.h"
 #include "ui/movements/FeaturesPage.h"
@@ -138,7 +139,7 @@ void MovementEditor::showFaults() {
   }
   list_->clear();
   for (const FieldFault& fault : faults_)
-    list_->addItem(lineOf(fault, QStringLiteral("%1: %2").arg(text(fault.field), fault.words)));
+    list_->addItem(lineOf({QStringLiteral("%1: %2").arg(text(fault.field), fault.words), fault.hint}));
   list_->setVisible(!faults_.empty());
   const int lines = std::min(kMostLines, static_cast<int>(faults_.size()));
   list_->setFixedHeight(lines * (fontMetrics().lineSpacing() + 8) + 6);

@@ -39,20 +39,6 @@ constexpr FieldWords kFields[] = {{"name", QT_TRANSLATE_NOOP("MovementFaults", "
                                   {"features", QT_TRANSLATE_NOOP("MovementFaults", "Asks of the body")},
                                   {"options", QT_TRANSLATE_NOOP("MovementFaults", "Options")}};
 
-QString sentence(const Error& error, const QString& below) {
-  const QString expected = QString::fromStdString(error.expected), found = QString::fromStdString(error.found);
-  const QString where = below.isEmpty() ? QString() : below + QStringLiteral(": ");
-  switch (error.code) {
-  case ErrorCode::duplicateId:
-    return where + tr("%1; \"%2\" stands twice.").arg(expected, found);
-  case ErrorCode::unknownReference:
-    return where + tr("Needs %1; \"%2\" is none.").arg(expected, found);
-  default:
-    return where +
-           (found.isEmpty() ? tr("Needs %1.").arg(expected) : tr("Needs %1; there is %2.").arg(expected, found));
-  }
-}
-
 MovementField fieldOf(const Fault& fault) {
   if (fault.option)
     return MovementField::options;
@@ -103,7 +89,7 @@ std::vector<FieldFault> refused(const Movement& movement, const OwnKnowledge& ow
       if (fault.option < movement.options.size())
         below = QString::fromStdString(movement.options[fault.option].name);
     }
-    fault.words = sentence(error, below);
+    fault.words = below.isEmpty() ? needText(error) : QStringLiteral("%1: %2").arg(below, needText(error));
     faults.push_back(fault);
   }
   return faults;

@@ -2,17 +2,13 @@
 #pragma once
 
 #include "core/knowledge/Knowledge.h"
+#include "ui/controls/FaultMarks.h"
 
 #include <QString>
 #include <QWidget>
 #include <functional>
-#include <map>
 #include <memory>
 #include <vector>
-
-class QGridLayout;
-class QLabel;
-class QScrollArea;
 
 namespace matwright {
 
@@ -39,11 +35,9 @@ enum class MovementField {
   options
 };
 
-struct FieldFault {
+struct FieldFault : FaultLine {
   MovementField field{};
   std::size_t option = 0; // which option, where the field is `options`
-  QString words;
-  bool hint = false; // unusual, and may have its reason
   friend bool operator==(const FieldFault&, const FieldFault&) = default;
 };
 
@@ -57,7 +51,7 @@ public:
   void show(const Movement& movement, std::shared_ptr<const Knowledge> knowledge);
   const Movement& movement() const { return movement_; }
 
-  bool has(MovementField field) const { return marks_.contains(field); }
+  bool has(MovementField field) const { return marks_.has(static_cast<int>(field)); }
   // What is wrong stands below its field, which is marked; faults of fields elsewhere are left out of account.
   virtual void showFaults(const std::vector<FieldFault>& faults);
   virtual void goTo(const FieldFault& fault); // the focus goes to its field
@@ -75,30 +69,12 @@ protected:
   // A row of a grid: the name, the field, and below it the hint and what is wrong.
   void addField(QGridLayout& grid, MovementField field, const QString& name, QWidget* widget, QLabel* hint = nullptr);
   // A field that stands elsewhere; `note` is where its faults are said.
-  void mark(MovementField field, QWidget* widget, QLabel* note, QLabel* name = nullptr);
+  void mark(MovementField field, QWidget* widget, QLabel* note);
 
 private:
-  struct Mark {
-    QWidget* widget;
-    QLabel* note;
-    QLabel* name; // may be null
-    QString words;
-  };
-
   Movement movement_;
   std::shared_ptr<const Knowledge> knowledge_;
-  std::map<MovementField, Mark> marks_;
+  FaultMarks marks_;
 };
-
-// What is wrong, in a label of its own: with a sign before it, and hidden while there is nothing.
-QLabel* faultLabel();
-void showFaults(QLabel* label, const std::vector<FieldFault>& faults);
-QString lineOf(const FieldFault& fault, const QString& words); // with the sign of a fault or a hint before it
-
-// Two columns, names and fields, and room that is left over beside them.
-QGridLayout* fieldGrid(QWidget* page = nullptr);
-
-// A page that scrolls when it is higher than its place.
-QScrollArea* scrolled(QWidget* page);
 
 } // namespace matwright

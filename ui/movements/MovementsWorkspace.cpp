@@ -1,17 +1,19 @@
 #include "ui/movements/MovementsWorkspace.h"
 
-#include "ui/controls/Fields.h"
-#include "ui/controls/FlowLayout.h"
+#include "core/knowledge/Exchange.h"
+#include "ui/controls/FileQuestion.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/ListSide.h"
+#include "ui/controls/Scrolled.h"
+#include "ui/document/KnowledgeExchange.h"
 #include "ui/movements/MovementEditor.h"
-#include "ui/movements/MovementFiles.h"
 #include "ui/movements/MovementReading.h"
 #include "ui/movements/MovementRows.h"
 #include "ui/text/ErrorText.h"
+#include "ui/text/ExchangeText.h"
 
 #include <QCoreApplication>
-#include <QFileDialog>
-#include <QKeyEvent>
+#include <QLineEdit>
 #include <QListView>
 #include <QPushButton>
 #include <QScrollArea>
@@ -23,7 +25,6 @@ namespace matwright {
 namespace {
 
 enum Stage { kNothing, kEditor, kReading };
-constexpr qsizetype kMostErrors = 4; // said at once
 
 } // namespace
 
@@ -51,10 +52,10 @@ Movement blankMovement(const Knowledge& knowledge) {
 }
 
 MovementsWorkspace::MovementsWorkspace(KnowledgeDocument& document, QWidget* parent)
-    : QWidget(parent), document_(document), rows_(new MovementRows(document, this)),
-      search_(searchField(tr("Search the movements"), tr("Search the movements"))), list_(new QListView),
-      none_(softLabel(tr("No movement is found by these words."))), said_(plainLabel({})), empty_(softLabel({})),
-      new_(new QPushButton(tr("New movement"))), copy_(new QPushButton(tr("Copy to my own"))),
+    : QWidget(parent), document_(document), rows_(new MovementRows(document, this)), list_(new QListView),
+      side_(
+          new ListSide(tr("Movements"), tr("Search the movements"), tr("No movement is found by these words."), list_)),
+      empty_(softLabel({})), new_(new QPushButton(tr("New movement"))), copy_(new QPushButton(tr("Copy to my own"))),
       remove_(new QPushButton(tr("Remove"))), import_(new QPushButton(tr("Import \u2026"))),
       export_(new QPushButton(tr("Export \u2026"))), stack_(new QStackedWidget), editor_(new MovementEditor(document)),
       reading_(new MovementReading) {
@@ -76,7 +77,7 @@ MovementsWorkspace::MovementsWorkspace(KnowledgeDocument& document, QWidget* par
   });
   connect(rows_, &QAbstractItemModel::modelReset, this, &MovementsWorkspace::refresh);
   connect(&document, &KnowledgeDocument::changed, this, &MovementsWorkspace::refresh);
-  connect(search_, &QLineEdit::textChanged, rows_, &MovementRows::setWords);
+  connect(side_->search(), &QLineEdit::textChanged, rows_, &MovementRows::setWords);
   connect(new_, &QPushButton::clicked, this, &MovementsWorkspace::addNew);
   connect(copy_, &QPushButton::clicked, this, &MovementsWorkspace::copyCurrent);
   connect(reading_, &MovementReading::copyWanted, this, &MovementsWorkspace::copyCurrent);
@@ -90,34 +91,19 @@ MovementsWorkspace::MovementsWorkspace(KnowledgeDocument& document, QWidget* par
         unkept.insert(movement.id);
     rows_->setUnkept(unkept);
   });
-  search_->installEventFilter(this);
   refresh();
 }
 
 QWidget* MovementsWorkspace::makeList() {
-  auto* side = new QWidget;
-  auto* column = new QVBoxLayout(side);
-  column->setContentsMargins(12, 10, 8, 8);
-  column->setSpacing(6);
-  column->addWidget(titleLabel(tr("Movements")));
-  column->addWidget(search_);
   list_->setModel(rows_);
   list_->setItemDelegate(new MovementRowDelegate(*list_));
   list_->setResizeMode(QListView::Adjust);
-  list_->setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-  list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  list_->setMouseTracking(true);
   list_->setAccessibleName(tr("All movements"));
-  column->addWidget(none_);
-  column->addWidget(list_, 1);
-  column->addWidget(said_);
-  auto* buttons = new FlowLayout(nullptr, 6);
   new_->setProperty("primary", true);
   for (QPushButton* button : {new_, copy_, remove_, import_, export_})
-    buttons->addWidget(button);
-  column->addLayout(buttons);
-  side->setMinimumWidth(250);
-  return side;
+    side_->addButton(button);
+  side_->setMinimumWidth(250);
+  return side_;
 }
 
 QWidget* MovementsWorkspace::makeStage() {
@@ -131,15 +117,6 @@ QWidget* MovementsWorkspace::makeStage() {
   return stack_;
 }
 
-bool MovementsWorkspace::eventFilter(QObject* watched, QEvent* event) {
-  if (watched == search_ && event->type() == QEvent::KeyPress &&
-      static_cast<QKeyEvent*>(event)->key() == Qt::Key_Down) {
-    list_->setFocus();
-    return true;
-  }
-  return QWidget::eventFilter(watched, event);
-}
-
 MovementId MovementsWorkspace::current() const {
   const Movement* movement = rows_->movementAt(list_->currentIndex());
   return movement ? movement->id : MovementId{};
@@ -147,7 +124,7 @@ MovementId MovementsWorkspace::current() const {
 
 void MovementsWorkspace::showMovement(const MovementId& movement) {
   if (!rows_->indexOf(movement).isValid())
-    search_->clear();
+    side_->search()->clear();
   if (const QModelIndex index = rows_->indexOf(movement); index.isValid()) {
     list_->setCurrentIndex(index);
     list_->scrollTo(index);
@@ -160,7 +137,7 @@ void MovementsWorkspace::setReducedMotion(bool reduced) {
 }
 
 void MovementsWorkspace::refresh() {
-  none_->setVisible(rows_->rowCount() == 0);
+  side_->showNone(rows_->rowCount() == 0);
   // After the list began anew the same movement is found again, else the first.
   if (!list_->currentIndex().isValid() && rows_->rowCount() > 0) {
     const QModelIndex again = rows_->indexOf(editor_->movement());
@@ -224,52 +201,30 @@ void MovementsWorkspace::removeCurrent() {
 }
 
 void MovementsWorkspace::askImport() {
-  auto* dialog = new QFileDialog(this, tr("Import movements"), {}, tr("Movements (*.json)"));
-  dialog->setAttribute(Qt::WA_DeleteOnClose);
-  dialog->setFileMode(QFileDialog::ExistingFile);
-  connect(dialog, &QFileDialog::fileSelected, this, &MovementsWorkspace::importFrom);
-  dialog->open();
+  askFileToOpen(this, tr("Import movements and rules"), tr("Movements and rules"),
+                [this](const QString& file) { importFrom(file); });
 }
 
 void MovementsWorkspace::askExport() {
-  auto* dialog = new QFileDialog(this, tr("Export the movement"), {}, tr("Movements (*.json)"));
-  dialog->setAttribute(Qt::WA_DeleteOnClose);
-  dialog->setAcceptMode(QFileDialog::AcceptSave);
-  dialog->setDefaultSuffix(QStringLiteral("json"));
-  dialog->selectFile(QString::fromStdString(current().value) + QStringLiteral(".json"));
-  connect(dialog, &QFileDialog::fileSelected, this, &MovementsWorkspace::exportTo);
-  dialog->open();
+  askFileToSave(this, tr("Export the movement"), tr("Movements and rules"), QString::fromStdString(current().value),
+                [this](const QString& file) { exportTo(file); });
 }
 
 void MovementsWorkspace::importFrom(const QString& file) {
   document_.sealGesture();
-  const auto imported = importMovements(document_, file);
-  if (!imported) {
-    QStringList lines;
-    for (const Error& error : imported.error())
-      lines << text(error);
-    if (lines.size() > kMostErrors)
-      lines = lines.first(kMostErrors) << tr("and %n more", nullptr, static_cast<int>(lines.size() - kMostErrors));
-    return say(tr("Nothing was imported. %1").arg(lines.join(QLatin1Char('\n'))), true);
-  }
-  if (!imported->movements.empty())
-    showMovement(imported->movements.front());
-  QStringList words{tr("%n movements imported.", nullptr, static_cast<int>(imported->movements.size()))};
-  if (imported->alreadyHere > 0)
-    words << tr("%n were here already.", nullptr, imported->alreadyHere);
-  if (imported->notTaken > 0)
-    words << tr("The file also holds %n conditions, rules or sources, which are left alone here.", nullptr,
-                imported->notTaken);
-  say(words.join(QLatin1Char(' ')));
+  const auto done = importKnowledge(document_, file);
+  if (!done)
+    return say(notImportedText(done.error()), true);
+  if (!done->taken.movements.empty())
+    showMovement(done->taken.movements.front().id);
+  say(importedText(*done));
 }
 
 void MovementsWorkspace::exportTo(const QString& file) {
-  const auto done = exportMovement(document_, current(), file);
+  const auto done = exportKnowledge(withWhatItNames(document_.own(), current()), file);
   say(done ? tr("Saved %1").arg(file) : text(done.error()), !done);
 }
 
-void MovementsWorkspace::say(const QString& words, bool wrong) {
-  showText(said_, wrong && !words.isEmpty() ? QStringLiteral("\u25b2 ") + words : words);
-}
+void MovementsWorkspace::say(const QString& words, bool wrong) { side_->say(words, wrong); }
 
 } // namespace matwright

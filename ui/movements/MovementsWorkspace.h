@@ -5,7 +5,6 @@
 #include <QWidget>
 
 class QLabel;
-class QLineEdit;
 class QListView;
 class QModelIndex;
 class QPushButton;
@@ -13,6 +12,7 @@ class QStackedWidget;
 
 namespace matwright {
 
+class ListSide;
 class MovementEditor;
 class MovementReading;
 class MovementRows;
@@ -33,9 +33,6 @@ public:
   void importFrom(const QString& file);
   void exportTo(const QString& file); // the current one
 
-protected:
-  bool eventFilter(QObject* watched, QEvent* event) override;
-
 private:
   QWidget* makeList();
   QWidget* makeStage();
@@ -50,9 +47,9 @@ private:
 
   KnowledgeDocument& document_;
   MovementRows* rows_;
-  QLineEdit* search_;
   QListView* list_;
-  QLabel *none_, *said_, *empty_;
+  ListSide* side_;
+  QLabel* empty_;
   QPushButton *new_, *copy_, *remove_, *import_, *export_;
   QStackedWidget* stack_;
   MovementEditor* editor_;

@@ -3,6 +3,7 @@
 #include "core/knowledge/OwnKnowledge.h"
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/Scrolled.h"
 #include "ui/movements/OptionForm.h"
 #include "ui/text/VocabularyText.h"
 
@@ -147,7 +148,7 @@ void OptionsPage::showCurrent() {
   remove_->setEnabled(at.has_value());
   up_->setEnabled(at && *at > 0);
   stack_->setCurrentIndex(at ? 1 : 0);
-  std::vector<FieldFault> here;
+  std::vector<FaultLine> here;
   for (const FieldFault& fault : faults_)
     if (at && fault.field == MovementField::options && fault.option == *at)
       here.push_back(fault);

@@ -10,6 +10,8 @@
 #include <QTextCursor>
 #include <QTextDocument>
 #include <QTextLayout>
+#include <QTextTable>
+#include <algorithm>
 #include <cmath>
 
 namespace matwright {
@@ -18,7 +20,7 @@ namespace {
 // The text is laid out in CSS pixels, 96 to the inch, so that its style means the same on paper as on screen.
 constexpr qreal kPixelsPerPoint = 96.0 / 72.0;
 constexpr qreal kPixelsPerMillimetre = 96.0 / 25.4;
-constexpr qreal kMargin = 15 * kPixelsPerMillimetre, kFootHeight = 9 * kPixelsPerMillimetre;
+constexpr qreal kMargin = 13 * kPixelsPerMillimetre, kFootHeight = 9 * kPixelsPerMillimetre;
 
 QFont fontOf(double points) {
   QFont font(textFamily());
@@ -27,48 +29,92 @@ QFont fontOf(double points) {
   return font;
 }
 
+void breakBefore(const QTextBlock& block) {
+  QTextBlockFormat format;
+  format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
+  QTextCursor(block).mergeBlockFormat(format);
+}
+
+void breakBefore(QTextTable& table) {
+  QTextTableFormat format = table.format();
+  format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
+  table.setFormat(format);
+}
+
 bool isHeading(const QTextBlock& block) { return block.blockFormat().headingLevel() > 0; }
 
 } // namespace
 
 TextPages::TextPages(const TextSheet& sheet, QSizeF paperMillimetres)
-    : sheet_(sheet), paper_(paperMillimetres * kPixelsPerMillimetre), document_(std::make_unique<QTextDocument>()) {
+    : sheet_(sheet), paper_(paperMillimetres * kPixelsPerMillimetre) {
+  layOut(kPoints);
+  const int pages = count();
+  if (pages == 1)
+    return;
+  layOut(kSmallPoints);
+  if (count() == pages)
+    layOut(kPoints);
+}
+
+void TextPages::layOut(double points) {
+  document_ = std::make_unique<QTextDocument>();
   document_->setUndoRedoEnabled(false);
   document_->setUseDesignMetrics(true);
-  document_->setDefaultFont(fontOf(kPoints));
+  document_->setDefaultFont(fontOf(points));
   document_->setDocumentMargin(0);
+  document_->setIndentWidth(kTextIndent);
   document_->setDefaultStyleSheet(textStyleOf(printTheme()));
-  document_->setHtml(sheet.html);
+  document_->setHtml(sheet_.html);
   document_->setPageSize(
       {std::floor(paper_.width() - 2 * kMargin), std::floor(paper_.height() - 2 * kMargin - kFootHeight)});
-  keepHeadingsWithText();
+  keepTogether();
 }
 
 TextPages::~TextPages() = default;
 
-// A heading at the end of a page goes to the next one with what it heads.
-void TextPages::keepHeadingsWithText() {
-  const auto& layout = *document_->documentLayout();
-  const qreal page = document_->pageSize().height();
-  // A block may begin on a page and have its first line on the next.
-  const auto pageOf = [&](const QTextBlock& block) {
-    const qreal top = layout.blockBoundingRect(block).top(); // makes sure that it is laid out
-    const QTextLayout& lines = *block.layout();
-    const qreal line = lines.lineCount() > 0 ? lines.position().y() + lines.lineAt(0).y() : top;
-    return static_cast<int>(line / page);
-  };
+qreal TextPages::pageHeight() const { return document_->pageSize().height(); }
+
+// Of a line of it: a block may begin on a page and have its first line on the next.
+int TextPages::pageOf(const QTextBlock& block, bool lastLine) const {
+  const QRectF whole = document_->documentLayout()->blockBoundingRect(block); // makes sure that it is laid out
+  const QTextLayout& lines = *block.layout();
+  const qreal line = lines.lineCount() == 0 ? 0 : lines.lineAt(lastLine ? lines.lineCount() - 1 : 0).y();
+  return static_cast<int>((whole.top() + line) / pageHeight());
+}
+
+bool TextPages::isSplit(QTextTable& table) const {
+  int first = count(), last = 0;
+  for (QTextBlock block = table.firstCursorPosition().block(); block.isValid(); block = block.next()) {
+    first = std::min(first, pageOf(block, false));
+    last = std::max(last, pageOf(block, true));
+    if (block == table.lastCursorPosition().block())
+      break;
+  }
+  return first != last && heightOf(table) < pageHeight();
+}
+
+qreal TextPages::heightOf(QTextTable& table) const {
+  return document_->documentLayout()->frameBoundingRect(&table).height();
+}
+
+// What belongs together stays on one page: a heading goes to the next page with what it heads, a table that is not
+// longer than a page goes there whole.
+void TextPages::keepTogether() {
   for (QTextBlock block = document_->begin(); block.isValid(); block = block.next()) {
+    if (QTextTable* table = QTextCursor(block).currentTable()) {
+      if (isSplit(*table))
+        breakBefore(*table);
+      block = table->lastCursorPosition().block();
+      continue;
+    }
     if (!isHeading(block) || (block.previous().isValid() && isHeading(block.previous())))
       continue;
     QTextBlock headed = block.next();
     while (headed.isValid() && isHeading(headed))
       headed = headed.next();
-    if (!headed.isValid() || pageOf(headed) == pageOf(block))
-      continue;
-    QTextCursor cursor(block);
-    QTextBlockFormat format;
-    format.setPageBreakPolicy(QTextFormat::PageBreak_AlwaysBefore);
-    cursor.mergeBlockFormat(format);
+    QTextTable* table = headed.isValid() ? QTextCursor(headed).currentTable() : nullptr;
+    if (headed.isValid() && (pageOf(headed, false) != pageOf(block, false) || (table && isSplit(*table))))
+      breakBefore(block);
   }
 }
 
@@ -102,6 +148,12 @@ void TextPages::paint(QPainter& painter, const QRectF& area, int page) const {
   painter.drawText(foot, Qt::AlignRight | Qt::AlignTop, number);
   painter.drawText(foot.adjusted(0, 0, -taken - 12, 0), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, sheet_.foot);
   painter.restore();
+}
+
+QString plainText(const TextSheet& sheet) {
+  QTextDocument document;
+  document.setHtml(sheet.html);
+  return document.toPlainText();
 }
 
 QByteArray textPdf(const TextSheet& sheet, QSizeF paperMillimetres) {

@@ -6,7 +6,9 @@
 #include <QString>
 #include <memory>
 
+class QTextBlock;
 class QTextDocument;
+class QTextTable;
 
 namespace matwright {
 
@@ -19,7 +21,8 @@ struct TextSheet {
 
 class TextPages {
 public:
-  static constexpr double kPoints = 9.5; // of the running text
+  static constexpr double kPoints = 9.75;     // of the running text
+  static constexpr double kSmallPoints = 9.0; // where that takes fewer pages
 
   TextPages(const TextSheet& sheet, QSizeF paperMillimetres);
   ~TextPages();
@@ -28,13 +31,19 @@ public:
   void paint(QPainter& painter, const QRectF& area, int page) const; // from 0 on; fills the area
 
 private:
-  void keepHeadingsWithText();
+  void layOut(double points);
+  void keepTogether();
+  qreal pageHeight() const;
+  int pageOf(const QTextBlock& block, bool lastLine) const;
+  bool isSplit(QTextTable& table) const; // over pages, though it would fit on one
+  qreal heightOf(QTextTable& table) const;
 
   TextSheet sheet_;
   QSizeF paper_; // units of the layout
   std::unique_ptr<QTextDocument> document_;
 };
 
+QString plainText(const TextSheet& sheet); // without its foot, for a terminal
 QByteArray textPdf(const TextSheet& sheet, QSizeF paperMillimetres);
 
 } // namespace matwright

@@ -10,6 +10,7 @@ struct Theme;
 //
 //   soft    secondary text        level   a word that weighs, in capitals
 //   box     a table as a frame
+inline constexpr int kTextIndent = 14; // of lists
 QString textStyleOf(const Theme& theme);
 
 } // namespace matwright

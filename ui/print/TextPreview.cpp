@@ -20,6 +20,7 @@ TextPreview::TextPreview(Settings& settings, QWidget* parent)
   note_->hide();
   browser_->setOpenLinks(false);
   browser_->document()->setDocumentMargin(14);
+  browser_->document()->setIndentWidth(kTextIndent);
   auto* layout = new QVBoxLayout(this);
   layout->addWidget(bar_);
   layout->addWidget(note_);

@@ -123,6 +123,18 @@ QString sentence(const Fault& fault, const Knowledge& all) {
 
 QString text(const Fault& fault, const Knowledge& all) { return where(fault) + sentence(fault, all); }
 
+QString needText(const Error& refusal) {
+  const QString expected = QString::fromStdString(refusal.expected), found = QString::fromStdString(refusal.found);
+  switch (refusal.code) {
+  case ErrorCode::duplicateId:
+    return tr("%1; \"%2\" stands twice.").arg(expected, found);
+  case ErrorCode::unknownReference:
+    return tr("Needs %1; \"%2\" is none.").arg(expected, found);
+  default:
+    return found.isEmpty() ? tr("Needs %1.").arg(expected) : tr("Needs %1; there is %2.").arg(expected, found);
+  }
+}
+
 QString line(const Fault& fault, const Movement& movement, const Knowledge& all) {
   QStringList parts{QString::fromStdString(movement.id.value)};
   if (fault.option)

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/base/Result.h"
 #include "core/knowledge/Faults.h"
 
 #include <QString>
@@ -10,6 +11,9 @@ namespace matwright {
 // it is told is left to the reader, but for the poses, the phases and the entries of a list. `all` names what it is
 // about.
 QString text(const Fault& fault, const Knowledge& all);
+
+// What a file needs where it refuses something, without the place: "Needs 1 to 120 bytes; there is 0."
+QString needText(const Error& refusal);
 
 // For lists of faults: "hundred: head-down: effort: An effort of 7 ...".
 QString line(const Fault& fault, const Movement& movement, const Knowledge& all);

@@ -28,24 +28,6 @@ QString either(const QStringList& all) { return all.join(tr(" or ")); }
 
 QString number(double value) { return QLocale().toString(value, 'g', 6); }
 
-// An amount in its unit: "0:30", "3 steps", "33 %".
-QString amountText(double amount, MeasureUnit unit) {
-  const bool one = amount == 1;
-  switch (unit) {
-  case MeasureUnit::seconds:
-    return clock(Seconds(amount));
-  case MeasureUnit::repetitions:
-    return one ? tr("1 repetition") : tr("%1 repetitions").arg(number(amount));
-  case MeasureUnit::steps:
-    return one ? tr("1 step") : tr("%1 steps").arg(number(amount));
-  case MeasureUnit::changes:
-    return one ? tr("1 change of position") : tr("%1 changes of position").arg(number(amount));
-  case MeasureUnit::percent:
-    return tr("%1 %").arg(number(amount));
-  }
-  return {};
-}
-
 // Less than the mark, and shown so: 4:59.8 is not 5:00.
 QString lessText(double measured, MeasureUnit unit) { return amountText(std::floor(measured), unit); }
 
@@ -64,6 +46,23 @@ QString orderText(const Caution& caution, const Threshold& between, const QStrin
 }
 
 } // namespace
+
+QString amountText(double amount, MeasureUnit unit) {
+  const bool one = amount == 1;
+  switch (unit) {
+  case MeasureUnit::seconds:
+    return clock(Seconds(amount));
+  case MeasureUnit::repetitions:
+    return one ? tr("1 repetition") : tr("%1 repetitions").arg(number(amount));
+  case MeasureUnit::steps:
+    return one ? tr("1 step") : tr("%1 steps").arg(number(amount));
+  case MeasureUnit::changes:
+    return one ? tr("1 change of position") : tr("%1 changes of position").arg(number(amount));
+  case MeasureUnit::percent:
+    return tr("%1 %").arg(number(amount));
+  }
+  return {};
+}
 
 QString demandText(const Demand& demand) {
   QStringList parts;

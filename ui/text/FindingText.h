@@ -7,6 +7,8 @@
 
 namespace matwright {
 
+// An amount in its unit: "0:30", "3 steps", "33 %".
+QString amountText(double amount, MeasureUnit unit);
 // What a demand names: "loaded forward bend or rotation, standing or kneeling, effort 7 or more".
 QString demandText(const Demand& demand);
 // What of it was there: "loaded forward bend, standing". Empty for what is missing and for rules on a whole class.

@@ -180,6 +180,14 @@ QString text(Verification verification) {
                                QT_TRANSLATE_NOOP("VocabularyText", "from memory, not yet checked against the source")});
 }
 
+QString text(Urgency urgency) {
+  return listed(urgency, {QT_TRANSLATE_NOOP("VocabularyText", "An emergency: call for help now"),
+                          QT_TRANSLATE_NOOP("VocabularyText", "Urgent: no class until a clinician has seen it"),
+                          QT_TRANSLATE_NOOP("VocabularyText", "Soon: class can go on, a doctor should hear of it"),
+                          QT_TRANSLATE_NOOP("VocabularyText", "Stop during class"),
+                          QT_TRANSLATE_NOOP("VocabularyText", "Ask before the first class")});
+}
+
 QString text(AgeBand band) {
   return listed(band, {QT_TRANSLATE_NOOP("VocabularyText", "under 18"), QT_TRANSLATE_NOOP("VocabularyText", "18 to 39"),
                        QT_TRANSLATE_NOOP("VocabularyText", "40 to 64"), QT_TRANSLATE_NOOP("VocabularyText", "65 to 79"),

@@ -7,6 +7,8 @@
 #include "ui/people/PeopleWorkspace.h"
 #include "ui/people/SeenChooser.h"
 #include "ui/print/CardPreview.h"
+#include "ui/print/TextPreview.h"
+#include "ui/rules/RulesWorkspace.h"
 #include "ui/text/ErrorText.h"
 #include "ui/theme/Theme.h"
 #include "ui/window/ClassWorkspace.h"
@@ -38,6 +40,7 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
   connect(&settings_, &Settings::changed, this, &MainWindow::applyAppearance);
   connect(&settings_, &Settings::changed, this, &MainWindow::applyMotion);
   connect(&document_, &PlanDocument::changed, this, &MainWindow::updateTitle);
+  connect(&document_, &PlanDocument::changed, this, &MainWindow::fillRedFlags);
   connect(&document_, &PlanDocument::refused, this,
           [this](Refusal refusal) { statusBar()->showMessage(text(refusal), 6000); });
   connect(&selection_, &StepSelection::changed, this, &MainWindow::updateActions);
@@ -75,8 +78,10 @@ void MainWindow::buildHeader() {
   workspaceActions_ = new QActionGroup(this);
   auto* switches = new QHBoxLayout;
   switches->setSpacing(4);
-  const std::pair<QString, Workspace> entries[] = {
-      {tr("Class"), Workspace::classes}, {tr("People"), Workspace::people}, {tr("Movements"), Workspace::movements}};
+  const std::pair<QString, Workspace> entries[] = {{tr("Class"), Workspace::classes},
+                                                   {tr("People"), Workspace::people},
+                                                   {tr("Movements"), Workspace::movements},
+                                                   {tr("Rules"), Workspace::rules}};
   for (const auto& [name, workspace] : entries) {
     auto* action = new QAction(name, workspaceActions_);
     action->setCheckable(true);
@@ -96,6 +101,16 @@ void MainWindow::buildHeader() {
   workspaces_->addWidget(peopleWorkspace_);
   movementsWorkspace_ = new MovementsWorkspace(knowledge_);
   workspaces_->addWidget(movementsWorkspace_);
+  rulesWorkspace_ = new RulesWorkspace(knowledge_, document_);
+  workspaces_->addWidget(rulesWorkspace_);
+
+  redFlagsAction_ = new QAction(tr("Red &Flags"), this);
+  redFlagsAction_->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_H));
+  redFlagsAction_->setToolTip(tr("Red flags and stop signs, to read and to print (Ctrl+Shift+H)"));
+  connect(redFlagsAction_, &QAction::triggered, this, &MainWindow::showRedFlags);
+  auto* redFlags = new QToolButton;
+  redFlags->setDefaultAction(redFlagsAction_);
+  redFlags->setToolButtonStyle(Qt::ToolButtonTextOnly);
 
   auto* card = new QPushButton(tr("Card"));
   card->setProperty("primary", true);
@@ -114,6 +129,7 @@ void MainWindow::buildHeader() {
   header->addWidget(chooser);
   seen_ = new SeenChooser(document_);
   header->addWidget(seen_);
+  header->addWidget(redFlags);
   header->addWidget(card);
 
   auto* line = new QFrame;
@@ -131,7 +147,8 @@ void MainWindow::buildHeader() {
 }
 
 void MainWindow::showWorkspace(Workspace workspace) {
-  QUndoStack* const stacks[] = {document_.undoStack(), people_.undoStack(), knowledge_.undoStack()};
+  QUndoStack* const stacks[] = {document_.undoStack(), people_.undoStack(), knowledge_.undoStack(),
+                                knowledge_.undoStack()};
   const int place = static_cast<int>(workspace);
   workspaces_->setCurrentIndex(place);
   undoGroup_.setActiveStack(stacks[place]);
@@ -188,6 +205,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   settings_.setLayout(QStringLiteral("window"), saveGeometry());
   settings_.setLayout(QStringLiteral("class"), classWorkspace_->layoutState());
   delete cardPreview_;
+  delete redFlags_;
   event->accept();
 }
 

@@ -26,6 +26,8 @@ class MovementsWorkspace;
 class PeopleChooser;
 class PeopleWorkspace;
 class SeenChooser;
+class TextPreview;
+class RulesWorkspace;
 
 // Where the window finds and keeps things; tests give their own.
 struct WindowPlaces {
@@ -55,7 +57,7 @@ protected:
   void closeEvent(QCloseEvent* event) override;
 
 private:
-  enum class Workspace { classes, people, movements };
+  enum class Workspace { classes, people, movements, rules };
 
   void buildHeader();
   void buildMenus();
@@ -85,6 +87,8 @@ private:
   void saveAs(std::function<void()> then = {});
   void exportTable(bool csv);
   void showCard();
+  void showRedFlags();
+  void fillRedFlags();
   void offerRecovery(const QString& file);
   void onChangedOnDisk();
   void report(const Error& error);
@@ -104,6 +108,7 @@ private:
   PeopleWorkspace* peopleWorkspace_ = nullptr;
   MovementsWorkspace* movementsWorkspace_ = nullptr;
   SeenChooser* seen_ = nullptr;
+  RulesWorkspace* rulesWorkspace_ = nullptr;
   QStackedWidget* workspaces_ = nullptr;
   QActionGroup* workspaceActions_ = nullptr;
   QLabel* className_ = nullptr;
@@ -111,7 +116,9 @@ private:
   QMenu* stepMenu_ = nullptr;
   QList<QAction*> stepActions_; // need a selected step
   QAction* pasteAction_ = nullptr;
+  QAction* redFlagsAction_ = nullptr;
   QPointer<CardPreview> cardPreview_;
+  QPointer<TextPreview> redFlags_;
   QPointer<QMessageBox> diskQuestion_;
   bool closing_ = false;
 };

@@ -2,7 +2,10 @@
 #include "ui/movements/MovementEditor.h"
 #include "ui/movements/MovementsWorkspace.h"
 #include "ui/print/CardPreview.h"
+#include "ui/print/TextPreview.h"
+#include "ui/text/CautionText.h"
 #include "ui/text/ErrorText.h"
+#include "ui/text/RedFlagText.h"
 #include "ui/text/VocabularyText.h"
 #include "ui/window/ClassWorkspace.h"
 #include "ui/window/MainWindow.h"
@@ -227,6 +230,26 @@ void MainWindow::showCard() {
   cardPreview_->show();
   cardPreview_->raise();
   cardPreview_->activateWindow();
+}
+
+void MainWindow::showRedFlags() {
+  if (!redFlags_)
+    redFlags_ = new TextPreview(settings_, this);
+  fillRedFlags();
+  redFlags_->show();
+  redFlags_->raise();
+  redFlags_->activateWindow();
+}
+
+// Which of them concern somebody in the class changes with it.
+void MainWindow::fillRedFlags() {
+  if (!redFlags_)
+    return;
+  std::vector<Person> inClass;
+  for (const PersonId& id : document_.evaluation().people)
+    if (const Person* person = findPerson(document_.roster(), id))
+      inClass.push_back(*person);
+  redFlags_->setSheet({redFlagTitle(), redFlagHtml(document_.knowledge(), inClass), standingNotice()});
 }
 
 void MainWindow::fillRecent() {

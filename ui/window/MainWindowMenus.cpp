@@ -157,9 +157,11 @@ void MainWindow::buildHelpMenu() {
     lines << tr(
         "A recorded clearance turns \"ask first\" into \"watch\", never \"leave out\". What is not known about a "
         "condition is taken to be so that the caution shows, and the reason says it.");
-    lines << tr("Stop and ask when there is %1.").arg(stopSigns().join(QStringLiteral(", ")));
+    lines << tr("Stop and ask when there is %1. All red flags are in this menu.")
+                 .arg(stopSigns().join(QStringLiteral(", ")));
     ask(tr("What the marks mean"), standingNotice(), lines.join(QStringLiteral("\n\n")))->open();
   });
+  menu->addAction(redFlagsAction_);
   add(menu, tr("&About Matwright"), {}, [this] {
     ask(tr("About Matwright"), tr("Matwright %1").arg(QGuiApplication::applicationVersion()),
         tr("Composes, screens and prints classes on the mat. The figures, times and cautions are computed from the "

@@ -2,9 +2,9 @@
 #include "tests/support/Finding.h"
 #include "tests/support/NothingCut.h"
 #include "tests/support/PanelFixture.h"
-#include "ui/cautions/CautionDelegate.h"
 #include "ui/cautions/CautionList.h"
 #include "ui/cautions/SwapMenu.h"
+#include "ui/controls/MarkedTree.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/VocabularyText.h"
 

@@ -1,14 +1,18 @@
 #include "tests/support/NothingCut.h"
 #include "ui/controls/CautionCard.h"
 #include "ui/controls/CheckMenu.h"
+#include "ui/controls/ChoiceButton.h"
 #include "ui/controls/DateField.h"
 #include "ui/controls/Fields.h"
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/ListSide.h"
+#include "ui/controls/MarkedTree.h"
 
 #include <QDateEdit>
 #include <QPushButton>
 #include <QSignalSpy>
+#include <QStandardItemModel>
 #include <QTest>
 #include <QToolButton>
 #include <gmock/gmock.h>
@@ -44,6 +48,65 @@ TEST(FlowLayout, GivesHiddenItemsNoRoom) {
   EXPECT_EQ(line.heightForWidth(150), 50);
   hidden->hide();
   EXPECT_EQ(line.heightForWidth(150), 20);
+}
+
+TEST(ChoiceButton, SaysWhatIsChosenAndThatNothingIsMeansAny) {
+  ChoiceButton button(QStringLiteral("Level"), {QStringLiteral("Watch"), QStringLiteral("Adapt")});
+  QSignalSpy changed(&button, &ChoiceButton::changed);
+  EXPECT_TRUE(button.text().startsWith(QStringLiteral("Level ")));
+  EXPECT_EQ(button.accessibleName(), QStringLiteral("Level: any"));
+  const auto actions = button.menu()->actions();
+  actions[1]->trigger();
+  EXPECT_TRUE(button.text().startsWith(QStringLiteral("Adapt ")));
+  EXPECT_EQ(button.values<Level>(), EnumSet<Level>{Level::adapt});
+  actions[0]->trigger();
+  EXPECT_TRUE(button.text().startsWith(QStringLiteral("Level: 2 ")));
+  EXPECT_EQ(button.accessibleName(), QStringLiteral("Level: Watch, Adapt"));
+  EXPECT_EQ(changed.count(), 2);
+  button.setChosen({});
+  EXPECT_EQ(changed.count(), 2);
+  EXPECT_FALSE(actions[0]->isChecked() || button.isChecked());
+}
+
+struct OneGroup : ::testing::Test {
+  OneGroup() {
+    auto* heading = new QStandardItem(QStringLiteral("Heading"));
+    heading->setData(true, kGroupRole);
+    heading->appendRow(new QStandardItem(QStringLiteral("Row")));
+    model.appendRow(heading);
+    tree.setModel(&model);
+    testing::layOut(tree, {300, 200});
+  }
+  QModelIndex heading() const { return model.index(0, 0); }
+
+  QStandardItemModel model;
+  MarkedTree tree{QStringLiteral("Tree")};
+};
+
+TEST_F(OneGroup, AHeadingOpensAndClosesByEnterAndARowIsChosen) {
+  QSignalSpy chosen(&tree, &MarkedTree::chosen);
+  tree.setCurrentIndex(heading());
+  QTest::keyClick(&tree, Qt::Key_Return);
+  EXPECT_TRUE(tree.isExpanded(heading()));
+  QTest::mouseClick(tree.viewport(), Qt::LeftButton, {}, tree.visualRect(heading()).center());
+  EXPECT_FALSE(tree.isExpanded(heading()));
+  EXPECT_EQ(chosen.count(), 0);
+  tree.expandAll();
+  tree.setCurrentIndex(model.index(0, 0, heading()));
+  QTest::keyClick(&tree, Qt::Key_Return);
+  EXPECT_EQ(chosen.count(), 1);
+}
+
+TEST_F(OneGroup, TheArrowDownLeadsFromTheSearchToTheList) {
+  auto* list = new MarkedTree(QStringLiteral("List"));
+  list->setModel(&model);
+  ListSide side(QStringLiteral("Things"), QStringLiteral("Search"), QStringLiteral("None"), list);
+  testing::layOut(side, {300, 400});
+  side.activateWindow();
+  side.search()->setFocus();
+  QTest::keyClick(side.search(), Qt::Key_Down);
+  EXPECT_TRUE(list->hasFocus());
+  EXPECT_EQ(testing::cutParts(side), QStringList());
 }
 
 TEST(NoteField, RefusesWhatWouldGrowPastItsBytes) {

@@ -6,6 +6,8 @@
 #include "ui/movements/MovementsWorkspace.h"
 #include "ui/outline/OutlineView.h"
 #include "ui/print/CardPreview.h"
+#include "ui/print/TextPreview.h"
+#include "ui/rules/RulesWorkspace.h"
 #include "ui/timeline/TerrainView.h"
 
 #include <QAbstractButton>
@@ -16,6 +18,7 @@
 #include <QMessageBox>
 #include <QPointer>
 #include <QSignalSpy>
+#include <QToolButton>
 #include <QTreeView>
 #include <algorithm>
 
@@ -81,6 +84,23 @@ TEST_F(Window, EachWorkspaceHasItsKeyAndItsOwnUndo) {
   EXPECT_EQ(document().plan().name, "Another name");
   QTest::keyClick(window.get(), Qt::Key_1, Qt::ControlModifier);
   EXPECT_FALSE(movements->isVisible());
+}
+
+TEST_F(Window, AThresholdIsSetAmongTheRulesAndTheClassHearsOfIt) {
+  auto* rules = window->findChild<RulesWorkspace*>();
+  ASSERT_TRUE(rules);
+  QTest::keyClick(window.get(), Qt::Key_4, Qt::ControlModifier);
+  EXPECT_TRUE(rules->isVisible());
+  ASSERT_TRUE(window->knowledge().setThreshold({"everyone-kneel-stretch"}, 60, QStringLiteral("Set")));
+  const auto& book = document().knowledge().rules;
+  const auto set = std::find_if(book.rules.begin(), book.rules.end(),
+                                [](const Rule& rule) { return rule.id == RuleId{"everyone-kneel-stretch"}; });
+  EXPECT_EQ(set->threshold->amount, 60);
+  EXPECT_TRUE(window->files().isModified());
+  auto* undo = action(QStringLiteral("Undo Set"));
+  ASSERT_TRUE(undo);
+  undo->trigger();
+  EXPECT_TRUE(window->knowledge().own().empty());
 }
 
 TEST_F(Window, ClosingAsksAboutAMovementThatIsNotKeptYet) {
@@ -293,6 +313,30 @@ TEST_F(WindowTest, TheCardIsForEverybodyForWhomeverTheClassIsSeen) {
 TEST_F(WindowTest, SeeingTheClassForSomebodyIsNothingToSave) {
   document().setSeenPeople({document().evaluation().people.front()});
   EXPECT_FALSE(window->files().isModified());
+}
+
+TEST_F(WindowTest, RedFlagsAreOpenedFromEveryWorkspaceAndFollowTheClass) {
+  for (const char* workspace : {"Class", "People", "Movements"}) {
+    action(QLatin1String(workspace))->trigger();
+    EXPECT_TRUE(action(QStringLiteral("Red Flags"))->isEnabled());
+    bool button = false;
+    for (const QToolButton* each : window->findChildren<QToolButton*>())
+      button |= each->defaultAction() == action(QStringLiteral("Red Flags")) && each->isVisible();
+    EXPECT_TRUE(button) << workspace;
+  }
+  action(QStringLiteral("Red Flags"))->trigger();
+  const auto* page = window->findChild<TextPreview*>();
+  ASSERT_TRUE(page && page->isVisible());
+  EXPECT_FALSE(page->sheet().html.contains(QStringLiteral("Somebody in this class")));
+  const auto& roster = document().roster();
+  const auto pregnant = std::find_if(roster.begin(), roster.end(), [](const Person& person) {
+    return std::any_of(person.conditions.begin(), person.conditions.end(),
+                       [](const PersonCondition& held) { return held.condition.value == "pregnancy"; });
+  });
+  ASSERT_NE(pregnant, roster.end());
+  (void)document().perform(SetPeople{{pregnant->id}}, {});
+  EXPECT_TRUE(page->sheet().html.contains(QStringLiteral("Somebody in this class")));
+  EXPECT_FALSE(page->sheet().html.contains(QString::fromStdString(pregnant->name)));
 }
 
 } // namespace

@@ -1,4 +1,4 @@
-#include "ui/movements/OrderedList.h"
+#include "ui/controls/OrderedList.h"
 
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"

@@ -1,5 +1,5 @@
 #include "tests/support/NothingCut.h"
-#include "ui/movements/OrderedList.h"
+#include "ui/controls/OrderedList.h"
 
 #include <QApplication>
 #include <QLabel>

@@ -1,6 +1,6 @@
 #include "tests/support/Finding.h"
 #include "tests/support/NothingCut.h"
-#include "ui/movements/FeatureList.h"
+#include "ui/controls/FeatureList.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QCheckBox>
@@ -72,6 +72,24 @@ TEST_F(Features, OnlyWhatIsOfferedIsShown) {
   list.setOffered({Feature::flexLoad, Feature::kneel});
   EXPECT_TRUE(box(Feature::flexLoad).isVisibleTo(&list));
   EXPECT_FALSE(box(Feature::flexEnd).isVisibleTo(&list));
+}
+
+TEST_F(Features, ABriefListShowsWhatIsTickedUntilSomethingIsSearchedForOrAllAreAskedFor) {
+  list.setBrief(QStringLiteral("One of these"));
+  EXPECT_TRUE(says(QStringLiteral("None is chosen")));
+  list.show({Feature::kneel}, {});
+  EXPECT_TRUE(box(Feature::kneel).isVisibleTo(&list));
+  EXPECT_FALSE(box(Feature::wristLoad).isVisibleTo(&list));
+  auto& find = testing::namedIn<QLineEdit>(list, QStringLiteral("Find a feature: One of these"));
+  QTest::keyClicks(&find, QStringLiteral("wrist"));
+  EXPECT_TRUE(box(Feature::wristLoad).isVisibleTo(&list));
+  EXPECT_FALSE(box(Feature::kneel).isVisibleTo(&list));
+  box(Feature::wristLoad).click();
+  find.clear();
+  EXPECT_EQ(ticked, (FeatureSet{Feature::kneel, Feature::wristLoad}));
+  EXPECT_TRUE(box(Feature::wristLoad).isVisibleTo(&list));
+  testing::namedIn<QCheckBox>(list, QStringLiteral("Show all features: One of these")).click();
+  EXPECT_TRUE(box(Feature::impact).isVisibleTo(&list));
 }
 
 } // namespace

@@ -1,4 +1,4 @@
-#include "ui/movements/FeatureList.h"
+#include "ui/controls/FeatureList.h"
 
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
@@ -102,8 +102,17 @@ void FeatureList::show(FeatureSet ticked, const std::map<Feature, QString>& lock
                                  : definition(feature));
     row.box->setAccessibleDescription(row.definition->text());
   }
-  if (onlyTicked_->isChecked())
+  if (brief_ || onlyTicked_->isChecked())
     filter();
+}
+
+void FeatureList::setBrief(const QString& name) {
+  brief_ = true;
+  setAccessibleName(name);
+  find_->setAccessibleName(tr("Find a feature: %1").arg(name));
+  onlyTicked_->setText(tr("Show all"));
+  onlyTicked_->setAccessibleName(tr("Show all features: %1").arg(name));
+  filter();
 }
 
 void FeatureList::setOffered(FeatureSet offered) {
@@ -117,9 +126,10 @@ void FeatureList::filter() {
   const QStringList words = find_->text().split(QLatin1Char(' '), Qt::SkipEmptyParts);
   std::map<QLabel*, bool> headings;
   bool any = false;
+  const bool onlyTicked = brief_ ? words.isEmpty() && !onlyTicked_->isChecked() : onlyTicked_->isChecked();
   for (auto& [feature, row] : rows_) {
     const QString all = text(feature) + QLatin1Char(' ') + definition(feature);
-    const bool shown = offered_.contains(feature) && (!onlyTicked_->isChecked() || row.box->isChecked()) &&
+    const bool shown = offered_.contains(feature) && (!onlyTicked || row.box->isChecked()) &&
                        std::all_of(words.begin(), words.end(),
                                    [&](const QString& word) { return all.contains(word, Qt::CaseInsensitive); });
     row.box->setVisible(shown);
@@ -129,7 +139,10 @@ void FeatureList::filter() {
   }
   for (const auto& [heading, shown] : headings)
     heading->setVisible(shown);
-  showText(none_, any ? QString() : tr("No feature is shown by this."));
+  const bool noneTicked = brief_ && onlyTicked;
+  showText(none_, any          ? QString()
+                  : noneTicked ? tr("None is chosen. Search for one by name or meaning, or show them all.")
+                               : tr("No feature is shown by this."));
 }
 
 } // namespace matwright

@@ -22,6 +22,8 @@ public:
   // Emits nothing. `locked`: ticked for a reason that stands beside the definition ("from Face up, legs long").
   void show(FeatureSet ticked, const std::map<Feature, QString>& locked);
   FeatureSet ticked() const { return ticked_; }
+  // Brief: only what is ticked is shown, until something is searched for or all are asked for.
+  void setBrief(const QString& name); // what the list is of, for assistive technology
   // Only these are offered; all unless said.
   void setOffered(FeatureSet offered);
 
@@ -40,7 +42,8 @@ private:
   FeatureSet ticked_, offered_;
   std::map<Feature, QString> locked_;
   QLineEdit* find_;
-  QCheckBox* onlyTicked_;
+  bool brief_ = false;
+  QCheckBox* onlyTicked_; // where the list is brief: all of them
   QLabel* none_;
   std::map<Feature, Row> rows_;
 };

@@ -1,0 +1,34 @@
+#include "ui/controls/FileQuestion.h"
+
+#include <QFileDialog>
+
+namespace matwright {
+namespace {
+
+QFileDialog* dialogFor(QWidget* parent, const QString& title, const QString& kind,
+                       std::function<void(const QString&)> then) {
+  auto* dialog = new QFileDialog(parent, title, {}, QStringLiteral("%1 (*.json)").arg(kind));
+  dialog->setAttribute(Qt::WA_DeleteOnClose);
+  QObject::connect(dialog, &QFileDialog::fileSelected, parent, std::move(then));
+  return dialog;
+}
+
+} // namespace
+
+void askFileToOpen(QWidget* parent, const QString& title, const QString& kind,
+                   std::function<void(const QString&)> then) {
+  QFileDialog* dialog = dialogFor(parent, title, kind, std::move(then));
+  dialog->setFileMode(QFileDialog::ExistingFile);
+  dialog->open();
+}
+
+void askFileToSave(QWidget* parent, const QString& title, const QString& kind, const QString& name,
+                   std::function<void(const QString&)> then) {
+  QFileDialog* dialog = dialogFor(parent, title, kind, std::move(then));
+  dialog->setAcceptMode(QFileDialog::AcceptSave);
+  dialog->setDefaultSuffix(QStringLiteral("json"));
+  dialog->selectFile(name + QStringLiteral(".json"));
+  dialog->open();
+}
+
+} // namespace matwright

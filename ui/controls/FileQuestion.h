@@ -1,0 +1,16 @@
+// Asks for a file, and gives its name to `then` when one was chosen. Files are JSON.
+#pragma once
+
+#include <QString>
+#include <functional>
+
+class QWidget;
+
+namespace matwright {
+
+void askFileToOpen(QWidget* parent, const QString& title, const QString& kind,
+                   std::function<void(const QString&)> then);
+void askFileToSave(QWidget* parent, const QString& title, const QString& kind, const QString& name,
+                   std::function<void(const QString&)> then);
+
+} // namespace matwright
