@@ -46,7 +46,7 @@ SheetCondition conditionOf(const RuleBook& book, const PersonCondition& held, Da
   if (const Condition* condition = book.findCondition(held.condition)) {
     shown.icd10 = condition->icd10;
     for (const QualifierSpec& spec : condition->qualifiers) {
-      SheetQualifier qualifier{spec.id, spec.name, spec.kind, answerTo(spec, held), 0};
+      SheetQualifier qualifier{spec, answerTo(spec, held), 0};
       if (const Date* date = qualifier.answer ? std::get_if<Date>(&*qualifier.answer) : nullptr)
         qualifier.week = weekOn(spec.kind, *date, day);
       shown.qualifiers.push_back(std::move(qualifier));
@@ -103,7 +103,7 @@ public:
       question.asked = qualifier;
       for (const ActiveRule& each : possible_)
         if (each.condition == place)
-          countOn(book_.rules[each.rule], qualifier.id, speaks(each), question);
+          countOn(book_.rules[each.rule], qualifier.spec.id, speaks(each), question);
     }
     if (!condition.screened)
       ask(QuestionKind::unscreened, condition);

@@ -7,8 +7,7 @@
 namespace matwright {
 
 struct SheetQualifier {
-  std::string id, name;
-  QualifierKind kind{};
+  QualifierSpec spec;
   std::optional<QualifierValue> answer; // a choice by its name; none: open
   int week = 0;                         // what a date stands for on the day
   friend bool operator==(const SheetQualifier&, const SheetQualifier&) = default;

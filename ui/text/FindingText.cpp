@@ -164,40 +164,4 @@ QString scopeText(const Rule& rule) {
   return {};
 }
 
-QString whenText(const Rule& rule) {
-  if (rule.scope == Scope::way)
-    return tr("on the way from one position to another");
-  if (!rule.threshold)
-    return rule.scope == Scope::step ? QString() : scopeText(rule);
-  const MeasureUnit unit = rule.threshold->unit;
-  const QString mark = amountText(rule.threshold->amount, unit);
-  switch (rule.scope) {
-  case Scope::step:
-    return tr("for more than %1 in one go").arg(mark);
-  case Scope::total:
-    return tr("more than %1, added up over the class").arg(mark);
-  case Scope::stretch:
-    return tr("more than %1 in a row without a break").arg(mark);
-  case Scope::early:
-    return unit == MeasureUnit::percent ? tr("before %1 of the class has passed").arg(mark)
-                                        : tr("in the first %1 of the class").arg(mark);
-  case Scope::late:
-    return unit == MeasureUnit::percent ? tr("when less than %1 of the class is left").arg(mark)
-                                        : tr("in the last %1 of the class").arg(mark);
-  case Scope::order: {
-    if (!rule.after)
-      return scopeText(rule);
-    QString before = demandText(rule.after->demand);
-    if (rule.after->lasting > Seconds{})
-      before = tr("%1 (for more than %2 without a break)").arg(before, clock(rule.after->lasting));
-    return tr("with less than %1 after: %2").arg(mark, before);
-  }
-  case Scope::way:
-  case Scope::missing:
-  case Scope::wholeClass:
-    break;
-  }
-  return scopeText(rule);
-}
-
 } // namespace matwright

@@ -19,7 +19,5 @@ QString measuredText(const Caution& caution, const Knowledge& knowledge, const C
 QString markText(const Rule& rule);
 // Where the rule looks: "in this step".
 QString scopeText(const Rule& rule);
-// The same, without a class and with the mark: "for more than 0:30 in a row". Empty where it looks at each movement.
-QString whenText(const Rule& rule);
 
 } // namespace matwright

@@ -2,6 +2,7 @@
 
 #include "ui/text/CautionText.h"
 #include "ui/text/FindingText.h"
+#include "ui/text/RuleText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QCoreApplication>
@@ -42,12 +43,23 @@ QString shortText(Verification verification) {
   return {};
 }
 
+// Where and from when on it matters; empty where it looks at each movement.
+QString whenText(const Rule& rule) {
+  if (rule.scope == Scope::step && !rule.threshold)
+    return {};
+  if (rule.scope != Scope::order || !rule.after || !rule.threshold)
+    return placeText(rule);
+  const QString before = demandText(rule.after->demand),
+                mark = amountText(rule.threshold->amount, rule.threshold->unit);
+  return rule.after->lasting > Seconds{}
+             ? tr("less than %1 after more than %2 of this: %3").arg(mark, clock(rule.after->lasting), before)
+             : tr("less than %1 after this: %2").arg(mark, before);
+}
+
 QString concernText(const SheetRule& said) {
+  if (said.rule.scope == Scope::wholeClass)
+    return titleText(said.rule);
   const QString what = demandText(said.asks), when = whenText(said.rule);
-  if (what.isEmpty())
-    return when;
-  if (said.rule.scope == Scope::missing)
-    return QStringLiteral("%1: %2").arg(when, what);
   return when.isEmpty() ? what : QStringLiteral("%1, %2").arg(what, when);
 }
 
@@ -55,7 +67,12 @@ QString concernsText(const SheetRow& row) {
   QStringList all;
   for (const SheetRule& said : row.rules)
     addOnce(all, concernText(said));
-  return upperFirst(all.join(QStringLiteral("; ")));
+  return all.join(QStringLiteral("; "));
+}
+
+bool onWholeClass(const SheetRow& row) {
+  return std::all_of(row.rules.begin(), row.rules.end(),
+                     [](const SheetRule& said) { return said.rule.scope == Scope::wholeClass; });
 }
 
 QString coverText(const Clearance& paper) {
@@ -64,9 +81,9 @@ QString coverText(const Clearance& paper) {
 
 QString paperText(const SheetPaper& paper) {
   const Clearance& clearance = paper.clearance;
-  QString words = clearance.sets ? tr("Written instruction %1: %2 for %3")
-                                       .arg(giverText(clearance), text(*clearance.sets), coverText(clearance))
-                                 : tr("Clearance %1, for %2").arg(giverText(clearance), coverText(clearance));
+  QString words = clearance.sets ? tr("Written instruction %1, about %2: \u201c%3\u201d")
+                                       .arg(giverText(clearance), coverText(clearance), text(*clearance.sets))
+                                 : tr("Clearance %1, about %2").arg(giverText(clearance), coverText(clearance));
   if (paper.state == PaperState::expired)
     words += tr("; expired on %1").arg(dateText(*clearance.until));
   else if (clearance.until)
@@ -80,14 +97,14 @@ QString paperText(const SheetPaper& paper) {
 }
 
 QString answerText(const SheetQualifier& qualifier) {
-  const QString name = from(qualifier.name);
+  const QString name = from(qualifier.spec.name);
   if (const bool* flag = std::get_if<bool>(&*qualifier.answer))
     return *flag ? tr("%1: yes").arg(name) : tr("%1: no").arg(name);
   if (const Date* date = std::get_if<Date>(&*qualifier.answer)) {
-    if (qualifier.kind == QualifierKind::pregnancyWeek)
+    if (qualifier.spec.kind == QualifierKind::pregnancyWeek)
       return tr("%1: %2 (due %3)").arg(name).arg(qualifier.week).arg(dateText(*date));
     return qualifier.week < 0 ? tr("%1: %2, still to come").arg(name, dateText(*date))
-                              : tr("%1: %2, weeks since: %3").arg(name, dateText(*date)).arg(qualifier.week);
+                              : tr("%1: %2 (weeks since: %3)").arg(name, dateText(*date)).arg(qualifier.week);
   }
   return QStringLiteral("%1: %2").arg(name, from(std::get<std::string>(*qualifier.answer)));
 }
@@ -104,6 +121,11 @@ public:
   void soft(const QString& words) {
     if (!words.isEmpty())
       html_ += QStringLiteral("<p class=\"soft\">%1</p>").arg(words.toHtmlEscaped());
+  }
+  // A little apart from what is above it.
+  void row(const QString& html, const QString& small) {
+    html_ += QStringLiteral("<p style=\"margin-top: 3px; margin-bottom: 0\">%1</p>").arg(html);
+    soft(small);
   }
   void list(const QStringList& items) {
     html_ += QStringLiteral("<ol>");
@@ -129,7 +151,6 @@ public:
     addLevels();
     addNotes();
     addSources();
-    page_.soft(standingNotice());
     return page_.take();
   }
 
@@ -147,10 +168,11 @@ private:
     page_.soft(facts.join(QStringLiteral(" \u00b7 ")));
     if (!sheet_.wishes.empty())
       page_.paragraph(tr("Comes for: %1").arg(from(sheet_.wishes)).toHtmlEscaped());
-    page_.paragraph(tr("What a teacher of mat-based movement classes takes into account for %1, and what she would "
-                       "like to know. The clinician decides; please correct what is wrong.")
+    page_.paragraph(tr("What a teacher of mat-based movement classes takes into account for %1, and what the teacher "
+                       "would like to know. The clinician decides; please correct what is wrong.")
                         .arg(from(sheet_.who))
                         .toHtmlEscaped());
+    page_.paragraph(standingNotice().toHtmlEscaped());
   }
 
   void addConditions() {
@@ -164,17 +186,18 @@ private:
         codes << from(code);
       if (!codes.isEmpty())
         line += tr(" (ICD-10 %1)").arg(codes.join(QStringLiteral(", "))).toHtmlEscaped();
-      QStringList known, open;
+      QStringList known;
+      int open = 0;
       for (const SheetQualifier& qualifier : condition.qualifiers)
         if (qualifier.answer)
           known << answerText(qualifier);
         else
-          open << from(qualifier.name);
+          ++open;
       QStringList sentences;
       if (!known.isEmpty())
         sentences << known.join(QStringLiteral("; ")) + QLatin1Char('.');
-      if (!open.isEmpty())
-        sentences << tr("Not noted: %1.").arg(open.join(QStringLiteral("; ")));
+      if (open > 0)
+        sentences << tr("Not noted, and asked below: %1.").arg(open);
       if (!condition.note.empty())
         sentences << tr("The teacher\u2019s note: %1").arg(from(condition.note));
       if (!condition.screened)
@@ -212,25 +235,22 @@ private:
       level = row.level;
       addRow(row);
     }
+    if (sheet_.className && !sheet_.rows.empty())
+      page_.soft(tr("Where no step of the class is named, none raises it. That is not a clearance."));
     if (sheet_.forEverybody > 0)
       page_.soft(tr("Rules that hold for everybody in any class are not listed here (%1).").arg(sheet_.forEverybody));
   }
 
   void addRow(const SheetRow& row) {
-    QString line = Page::bold(concernsText(row));
+    QString line = Page::bold(upperFirst(concernsText(row)));
     QStringList words;
-    if (!row.instead.empty())
-      words << (wholeClass(row) ? upperFirst(from(row.instead)) : tr("Instead: %1").arg(from(row.instead))) +
-                   QLatin1Char('.');
+    if (onWholeClass(row))
+      words << tr("Whatever is in the class.");
+    else if (!row.instead.empty())
+      words << tr("Instead: %1.").arg(from(row.instead));
     words << from(row.why);
     line += QStringLiteral(". ") + words.join(QLatin1Char(' ')).toHtmlEscaped();
-    page_.paragraph(line);
-    page_.soft(behind(row));
-  }
-
-  static bool wholeClass(const SheetRow& row) {
-    return std::all_of(row.rules.begin(), row.rules.end(),
-                       [](const SheetRule& said) { return said.rule.scope == Scope::wholeClass; });
+    page_.row(line, behind(row));
   }
 
   // All that stands behind a row, in small print.
@@ -239,7 +259,7 @@ private:
     if (row.paper)
       words << onPaper(row);
     if (std::any_of(row.rules.begin(), row.rules.end(), [](const SheetRule& said) { return said.assumed; }))
-      words << tr("Speaks because something is not noted, and was taken as holding.");
+      words << tr("Speaks because something is not noted and was taken as holding.");
     if (sheet_.conditions.size() > 1 && !row.conditions.empty()) {
       QStringList names;
       for (const std::string& name : row.conditions)
@@ -251,7 +271,7 @@ private:
     QStringList rests;
     for (const SheetRule& said : row.rules)
       addOnce(rests, restsOn(said.rule));
-    words << tr("Rests on %1.").arg(rests.join(QStringLiteral("; ")));
+    words << tr("Support: %1.").arg(rests.join(QStringLiteral("; ")));
     for (const SheetRule& said : row.rules)
       addOnce(words, markText(said.rule));
     addOnce(words, reach(row));
@@ -270,7 +290,7 @@ private:
 
   QString restsOn(const Rule& rule) {
     verified_ = verified_ | EnumSet<Verification>{rule.check};
-    QString words = QStringLiteral("%1 (%2)").arg(text(rule.strength), shortText(rule.check));
+    QString words = QStringLiteral("%1 (%2)").arg(shortText(rule.strength), shortText(rule.check));
     QStringList numbers;
     for (const SourceId& id : rule.sources) {
       const auto at = std::find_if(sheet_.sources.begin(), sheet_.sources.end(),
@@ -282,7 +302,7 @@ private:
       words += QStringLiteral(" [%1]").arg(numbers.join(QStringLiteral(", ")));
     if (!rule.contested.empty()) {
       addOnce(disputes_, from(rule.contested));
-      words += tr(", disputed: %1").arg(letter(disputes_.indexOf(from(rule.contested))));
+      words += tr(", disputed (%1)").arg(letter(disputes_.indexOf(from(rule.contested))));
     }
     return words;
   }
@@ -292,10 +312,10 @@ private:
     QStringList words, steps;
     for (const SheetRule& said : row.rules)
       if (said.movements)
-        addOnce(words, tr("%1 of %2 movements ask it.").arg(*said.movements).arg(sheet_.movements));
+        addOnce(words, tr("Asked by %1 of %2 movements.").arg(*said.movements).arg(sheet_.movements));
     bool onClass = false;
     for (const SheetRule& said : row.rules) {
-      onClass |= said.onClass && said.rule.scope != Scope::wholeClass;
+      onClass |= said.onClass && said.rule.scope == Scope::missing;
       for (const SheetStep& step : said.steps)
         addOnce(steps, step.option.empty()
                            ? QStringLiteral("%1 %2").arg(step.number).arg(from(step.name))
@@ -304,9 +324,7 @@ private:
     if (!steps.isEmpty())
       words << tr("In the class: %1.").arg(steps.join(QStringLiteral(", ")));
     else if (onClass)
-      words << tr("So it is in the class.");
-    else if (sheet_.className && !wholeClass(row))
-      words << tr("No step of the class raises it.");
+      words << tr("So it is in this class.");
     return words.join(QLatin1Char(' '));
   }
 
@@ -319,7 +337,7 @@ private:
       return;
     page_.heading(tr("What is disputed"));
     for (qsizetype i = 0; i < disputes_.size(); ++i)
-      page_.soft(QStringLiteral("%1  %2").arg(letter(i), disputes_.at(i)));
+      page_.soft(QStringLiteral("(%1) %2").arg(letter(i), disputes_.at(i)));
   }
 
   void addSources() {
@@ -345,21 +363,24 @@ private:
 QString hangingText(const SheetQuestion& question) {
   QStringList words;
   if (question.speaking.count > 0)
-    words
-        << tr("Until it is known it is taken as holding, up to \u201c%1\u201d.").arg(text(question.speaking.strongest));
+    words << tr("Until it is known it is taken as holding: cautions up to \u201c%1\u201d.")
+                 .arg(text(question.speaking.strongest));
   if (question.silent.count > 0)
-    words << tr("The answer may raise \u201c%1\u201d.").arg(text(question.silent.strongest));
+    words << tr("The answer may raise a caution, up to \u201c%1\u201d.").arg(text(question.silent.strongest));
   return words.join(QLatin1Char(' '));
 }
 
 } // namespace
 
-QString personSheetTitle(const PersonSheet& sheet) { return tr("For a talk about %1").arg(from(sheet.who)); }
+QString personSheetTitle(const PersonSheet& sheet) {
+  return tr("%1: for a talk with the clinician").arg(from(sheet.who));
+}
 
 QString personSheetHtml(const PersonSheet& sheet) { return Writer(sheet).whole(); }
 
 QString personSheetFoot(const PersonSheet& sheet) {
-  return tr("%1, %2. Personal: health data.").arg(from(sheet.who), dateText(sheet.day));
+  return tr("%1, %2. Health data: for the person and those who care for them.")
+      .arg(from(sheet.who), dateText(sheet.day));
 }
 
 QString questionText(const SheetQuestion& question, const PersonSheet& sheet) {
@@ -367,19 +388,20 @@ QString questionText(const SheetQuestion& question, const PersonSheet& sheet) {
   switch (question.kind) {
   case QuestionKind::permission: {
     const SheetRow& row = sheet.rows[question.row];
-    const bool takingPart = std::all_of(row.rules.begin(), row.rules.end(),
-                                        [](const SheetRule& said) { return said.rule.scope == Scope::wholeClass; });
-    return takingPart ? tr("May %1 take part as things are? %2").arg(from(sheet.who), from(row.why))
-                      : tr("May %1 do this, and within which limits: %2?").arg(from(sheet.who), concernsText(row));
+    return onWholeClass(row)
+               ? tr("May %1 take part as things are? %2").arg(from(sheet.who), from(row.why))
+               : tr("May %1 do this, and within which limits: %2?").arg(from(sheet.who), concernsText(row));
   }
   case QuestionKind::renewal: {
     const Clearance& paper = question.paper->clearance;
-    return (paper.sets ? tr("%1: does the written instruction %2 for %3 still hold? It expired on %4.")
-                       : tr("%1: is the clearance %2 for %3 renewed? It expired on %4."))
+    return (paper.sets ? tr("%1: does the written instruction %2 about %3 still hold? It expired on %4.")
+                       : tr("%1: is the clearance %2 about %3 renewed? It expired on %4."))
         .arg(from(question.condition), giverText(paper), coverText(paper), dateText(*paper.until));
   }
   case QuestionKind::qualifier:
-    words = QStringLiteral("%1: %2?").arg(from(question.condition), from(question.asked->name));
+    words = QStringLiteral("%1: %2?").arg(from(question.condition), question.asked->spec.kind == QualifierKind::choice
+                                                                        ? qualifierText(question.asked->spec)
+                                                                        : from(question.asked->spec.name));
     break;
   case QuestionKind::unscreened:
     return tr("%1: what should be left out, asked first, adapted or watched?").arg(from(question.condition));
