@@ -73,7 +73,8 @@ std::optional<PersonSheet> loadSheet(const Arguments& arguments) {
   // Whoever lies in the studio of the class under her id is she, as she is in the file given.
   std::erase_if(loaded->roster, [&](const Person& known) { return known.id == person->value.id; });
   loaded->roster.push_back(person->value);
-  return personSheetOf(*knowledge, person->value, *day, nameStyle(arguments), loaded->plan, loaded->roster);
+  const Evaluation evaluation = evaluate(*knowledge, loaded->plan, loaded->roster, *day);
+  return personSheetOf(*knowledge, person->value, *day, nameStyle(arguments), loaded->plan, evaluation);
 }
 
 // Measuring text needs an application; it needs no display.

@@ -195,13 +195,13 @@ PersonSheet personSheetOf(const Knowledge& knowledge, const Person& person, Date
 }
 
 PersonSheet personSheetOf(const Knowledge& knowledge, const Person& person, Date day, NameStyle style,
-                          const ClassPlan& plan, std::span<const Person> roster) {
-  if (std::find(plan.people.begin(), plan.people.end(), person.id) == plan.people.end())
+                          const ClassPlan& plan, const Evaluation& evaluation) {
+  const std::vector<PersonId>& people = evaluation.people;
+  if (std::find(people.begin(), people.end(), person.id) == people.end())
     return personSheetOf(knowledge, person, day, style);
-  const Evaluation evaluation = evaluate(knowledge, plan, roster, day);
   std::vector<const Caution*> hers;
   for (const Caution& caution : evaluation.cautions)
-    if (caution.rule && caution.person != Finding::kNone && evaluation.people[caution.person] == person.id)
+    if (caution.rule && caution.person != Finding::kNone && people[caution.person] == person.id)
       hers.push_back(&caution);
   PersonSheet sheet = sheetOf(knowledge, person, day, style, plan, hers);
   sheet.className = plan.name;

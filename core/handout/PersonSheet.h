@@ -107,8 +107,9 @@ struct PersonSheet {
 
 PersonSheet personSheetOf(const Knowledge& knowledge, const Person& person, Date day, NameStyle style);
 
-// With the steps of a class that raise the rules, for those whom the class names; for others it is as without it.
+// With the steps of a class that raise the rules, for those whom the class names; for others it is as without it. The
+// class was evaluated for that day.
 PersonSheet personSheetOf(const Knowledge& knowledge, const Person& person, Date day, NameStyle style,
-                          const ClassPlan& plan, std::span<const Person> roster);
+                          const ClassPlan& plan, const Evaluation& evaluation);
 
 } // namespace matwright

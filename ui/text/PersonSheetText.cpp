@@ -59,7 +59,13 @@ QString whenText(const Rule& rule) {
 QString concernText(const SheetRule& said) {
   if (said.rule.scope == Scope::wholeClass)
     return titleText(said.rule);
-  const QString what = demandText(said.asks), when = whenText(said.rule);
+  QString what = demandText(said.asks);
+  if (!said.asks.any.empty() && !said.asks.all.empty()) {
+    Demand some = said.asks;
+    some.all = {};
+    what = tr("%1 together with %2").arg(demandText(some), featureList(said.asks.all));
+  }
+  const QString when = whenText(said.rule);
   return when.isEmpty() ? what : QStringLiteral("%1, %2").arg(what, when);
 }
 
