@@ -2,7 +2,7 @@
 #include "ui/movements/MovementEditor.h"
 #include "ui/movements/MovementsWorkspace.h"
 #include "ui/print/CardPreview.h"
-#include "ui/print/TextPreview.h"
+#include "ui/print/PersonSheetPreview.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/ErrorText.h"
 #include "ui/text/RedFlagText.h"
@@ -230,6 +230,15 @@ void MainWindow::showCard() {
   cardPreview_->show();
   cardPreview_->raise();
   cardPreview_->activateWindow();
+}
+
+void MainWindow::showSheet(const PersonId& person) {
+  if (!sheet_)
+    sheet_ = new PersonSheetPreview(document_, settings_, this);
+  sheet_->showPerson(person);
+  sheet_->show();
+  sheet_->raise();
+  sheet_->activateWindow();
 }
 
 void MainWindow::showRedFlags() {

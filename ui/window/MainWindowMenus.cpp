@@ -1,5 +1,6 @@
 #include "ui/catalogue/CataloguePanel.h"
 #include "ui/outline/OutlineView.h"
+#include "ui/people/PeopleWorkspace.h"
 #include "ui/settings/SettingsDialog.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/VocabularyText.h"
@@ -53,6 +54,7 @@ void MainWindow::buildFileMenu() {
   add(menu, tr("Save &As\u2026"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)}, [this] { saveAs(); });
   menu->addSeparator();
   add(menu, tr("&Card\u2026"), {QKeySequence(Qt::CTRL | Qt::Key_P)}, [this] { showCard(); });
+  sheetAction_ = add(menu, tr("&Person\u2019s Sheet\u2026"), {}, [this] { showSheet(peopleWorkspace_->shown()); });
   QMenu* tables = menu->addMenu(tr("&Export"));
   add(tables, tr("&Table (CSV)\u2026"), {}, [this] { exportTable(true); });
   add(tables, tr("&Page (Markdown)\u2026"), {}, [this] { exportTable(false); });
