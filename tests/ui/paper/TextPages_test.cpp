@@ -80,20 +80,23 @@ TEST_F(TextOnPaper, OnePageHasNoNumber) {
 }
 
 TEST_F(TextOnPaper, ATableGoesToTheNextPageWholeAndTakesItsHeadingWithIt) {
-  const QString table = QStringLiteral("<h2>The heading</h2><table><tr><td>First cell</td><td>Beside<br>it</td></tr>"
-                                       "<tr><td>%1</td><td>Last cell</td></tr></table>")
+  const QString heading = QStringLiteral("<h2>The heading</h2>");
+  const QString table = QStringLiteral("<table><tr><td>First cell</td><td>Beside<br>it</td></tr><tr><td>%1</td>"
+                                       "<td>Last cell</td></tr></table>")
                             .arg(paragraphs(4));
-  for (int lines = 40; lines < 75; ++lines) {
-    const TextSheet sheet{QStringLiteral("Tables"), paragraphs(lines) + table, {}};
-    const QString file = write(sheet);
-    const int count = TextPages(sheet, kA4Millimetres).count();
-    for (int page = 1; page <= count; ++page) {
-      const QString text = pageOf(file, page);
-      const bool headed = text.contains(QStringLiteral("The heading"));
-      EXPECT_EQ(text.contains(QStringLiteral("First cell")), headed) << lines << " lines, page " << page;
-      EXPECT_EQ(text.contains(QStringLiteral("Last cell")), headed) << lines << " lines, page " << page;
+  for (const QString& before : {QString(), heading})
+    for (int lines = 40; lines < 75; ++lines) {
+      const TextSheet sheet{QStringLiteral("Tables"), paragraphs(lines) + before + table, {}};
+      const QString file = write(sheet);
+      const int count = TextPages(sheet, kA4Millimetres).count();
+      for (int page = 1; page <= count; ++page) {
+        const QString text = pageOf(file, page);
+        const bool begins = text.contains(QStringLiteral("First cell"));
+        EXPECT_EQ(text.contains(QStringLiteral("Last cell")), begins) << lines << " lines, page " << page;
+        EXPECT_EQ(text.contains(QStringLiteral("The heading")), begins && !before.isEmpty())
+            << lines << " lines, page " << page;
+      }
     }
-  }
 }
 
 // Heights of letters as pdftotext measures them, of what stands at the top of the first page.
