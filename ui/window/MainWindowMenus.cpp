@@ -151,16 +151,38 @@ void MainWindow::buildViewMenu() {
 
 void MainWindow::buildHelpMenu() {
   QMenu* menu = menuBar()->addMenu(tr("&Help"));
-  add(
-      menu, tr("What the &Marks Mean"), {QKeySequence(Qt::Key_F1)},
-      [this] {
-        QStringList lines;
-        lines << tr("A crossed square: leave out. A diamond: ask first, the person's clinician has to agree. A "
-                    "triangle: adapt. A "
-                    "ring: watch.");
+  add(menu, tr("What the &Marks Mean"), {QKeySequence(Qt::Key_F1)}, [this] {
+    QStringList lines;
+    lines << tr(
+        "A crossed square: leave out. A diamond: ask first, the person's clinician has to agree. A triangle: adapt. A "
+        "ring: watch.");
     lines << tr(
         "A recorded clearance turns \"ask first\" into \"watch\", never \"leave out\". What is not known about a "
-        "condition is mostly taken as holding so that the caution shows, and the reason says it."));
+        "condition is mostly taken as holding so that the caution shows, and the reason says it.");
+    lines << tr("Stop and ask when there is %1. \"Red Flags\" at the top of the window has them all, with what to do.")
+                 .arg(stopSigns().join(QStringLiteral(", ")));
+    ask(tr("What the marks mean"), standingNotice(), lines.join(QStringLiteral("\n\n")))->open();
+  });
+  menu->addAction(redFlagsAction_);
+  add(menu, tr("&About Matwright"), {}, [this] {
+    ask(tr("About Matwright"), tr("Matwright %1").arg(QGuiApplication::applicationVersion()),
+        tr("Composes, screens and prints classes on the mat. The figures, times and cautions are computed from the "
+           "files of "
+           "its catalogue; every caution can show its whole reason.\n\n%1")
+            .arg(standingNotice()))
+        ->open();
+  });
+}
+
+void MainWindow::showStepMenu(const QPoint& at) { stepMenu_->popup(at); }
+
+void MainWindow::renameSection(std::size_t section) {
+  if (section >= document_.plan().sections.size())
+    return;
+  askSectionName(
+      tr("Rename the section"),
+      [this, section](const QString& name) {
+        document_.perform(RenameSection{section, name.toStdString()}, tr("Rename the section"));
       },
       QString::fromStdString(document_.plan().sections[section].name));
 }
