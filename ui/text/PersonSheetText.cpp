@@ -23,6 +23,12 @@ QString upperFirst(QString words) {
   return words;
 }
 
+// What somebody wrote, as a sentence among others.
+QString sentence(const std::string& note) {
+  const QString words = from(note).trimmed();
+  return words.isEmpty() || QStringLiteral(".!?").contains(words.back()) ? words : words + QLatin1Char('.');
+}
+
 void addOnce(QStringList& list, const QString& words) {
   if (!words.isEmpty() && !list.contains(words))
     list << words;
@@ -98,7 +104,7 @@ QString paperText(const SheetPaper& paper) {
     words += tr("; does not hold yet");
   words += QLatin1Char('.');
   if (!clearance.note.empty())
-    words += QLatin1Char(' ') + tr("Noted there: %1").arg(from(clearance.note));
+    words += QLatin1Char(' ') + tr("Noted there: %1").arg(sentence(clearance.note));
   return words;
 }
 
@@ -205,7 +211,7 @@ private:
       if (open > 0)
         sentences << tr("Not noted, and asked below: %1.").arg(open);
       if (!condition.note.empty())
-        sentences << tr("The teacher\u2019s note: %1").arg(from(condition.note));
+        sentences << tr("The teacher\u2019s note: %1").arg(sentence(condition.note));
       if (!condition.screened)
         sentences << tr("No rule knows this condition, so nothing was screened for it.");
       for (const SheetPaper& paper : condition.papers)
