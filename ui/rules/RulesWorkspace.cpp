@@ -140,7 +140,8 @@ void RulesWorkspace::fillList() {
   RuleFilter filter = filters_->filter();
   filter.words = side_->search()->text();
   const auto knowledge = document_.knowledge();
-  const auto groups = ruleGroups(*knowledge, filter, rulesConcerning(knowledge->rules, plan_.roster(), plan_.day()));
+  const auto groups =
+      ruleGroups(knowledge->rules, filter, rulesConcerning(knowledge->rules, plan_.roster(), plan_.day()));
   tree_->show(groups, filter.asks());
   side_->showNone(groups.empty());
   if (tree_->current() != current_ && tree_->has(current_))
