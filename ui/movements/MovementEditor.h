@@ -6,13 +6,13 @@
 #include <map>
 
 class QLabel;
-class QListWidget;
 class QTabWidget;
 
 namespace matwright {
 
 class CuesPage;
 class FactsPage;
+class FaultList;
 class OptionsPage;
 class PosesPage;
 
@@ -59,7 +59,7 @@ private:
   QLabel* title_;
   QTabWidget* tabs_;
   QLabel* state_;
-  QListWidget* list_;
+  FaultList* list_;
   FactsPage* facts_;
   CuesPage* cues_;
   PosesPage* poses_;
