@@ -22,7 +22,8 @@ public:
 
   bool empty() const { return drafts_.empty(); }
   AnyId first() const { return drafts_.empty() ? AnyId{} : drafts_.begin()->first; } // or empty
-  const Value* find(const AnyId& id) const {                                         // null for what is no draft
+  bool has(const AnyId& id) const { return drafts_.contains(id); }
+  const Value* find(const AnyId& id) const { // null for what is no draft
     const auto at = drafts_.find(id);
     return at == drafts_.end() ? nullptr : &at->second.value;
   }

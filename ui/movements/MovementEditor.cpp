@@ -1,5 +1,6 @@
 #include "ui/movements/MovementEditor.h"
 
+#include "ui/controls/FaultList.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/Scrolled.h"
 #include "ui/movements/CuesPage.h"
@@ -9,22 +10,15 @@
 #include "ui/movements/OptionsPage.h"
 #include "ui/movements/PosesPage.h"
 
-#include <QListWidget>
 #include <QScrollArea>
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
 namespace matwright {
-namespace {
-
-constexpr int kMostLines = 4; // of faults seen at once
-
-} // namespace
-
 MovementEditor::MovementEditor(KnowledgeDocument& document, QWidget* parent)
     : QWidget(parent), document_(document), drafts_(document, &OwnKnowledge::movements), title_(titleLabel({})),
-      tabs_(new QTabWidget), state_(plainLabel({})), list_(new QListWidget), facts_(new FactsPage), cues_(new CuesPage),
+      tabs_(new QTabWidget), state_(plainLabel({})), list_(new FaultList), facts_(new FactsPage), cues_(new CuesPage),
       poses_(new PosesPage), options_(new OptionsPage) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 8);
@@ -39,11 +33,7 @@ MovementEditor::MovementEditor(KnowledgeDocument& document, QWidget* parent)
   addPage(poses_, tr("Poses"), true);
   addPage(new FeaturesPage, tr("Asks of the body"), true);
   addPage(options_, tr("Options"), false);
-  list_->setAccessibleName(tr("What is to be put right"));
-  list_->setWordWrap(true);
-  list_->setSelectionMode(QAbstractItemView::SingleSelection);
-  connect(list_, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { goTo(list_->row(item)); });
-  connect(list_, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) { goTo(list_->row(item)); });
+  connect(list_, &FaultList::chosen, this, &MovementEditor::goTo);
   connect(tabs_, &QTabWidget::currentChanged, this, [this] { document_.sealGesture(); });
   connect(&document, &KnowledgeDocument::changed, this, &MovementEditor::refresh);
 }
@@ -123,12 +113,10 @@ void MovementEditor::showFaults() {
     tabs_->setTabText(static_cast<int>(i),
                       here > 0 ? QStringLiteral("\u25b2 %1 (%2)").arg(names_[i]).arg(here) : names_[i]);
   }
-  list_->clear();
+  std::vector<FaultLine> lines;
   for (const FieldFault& fault : faults_)
-    list_->addItem(lineOf({QStringLiteral("%1: %2").arg(text(fault.field), fault.words), fault.hint}));
-  list_->setVisible(!faults_.empty());
-  const int lines = std::min(kMostLines, static_cast<int>(faults_.size()));
-  list_->setFixedHeight(lines * (fontMetrics().lineSpacing() + 8) + 6);
+    lines.push_back({QStringLiteral("%1: %2").arg(text(fault.field), fault.words), fault.hint});
+  list_->show(lines);
   const bool wrong = std::any_of(faults_.begin(), faults_.end(), [](const FieldFault& fault) { return !fault.hint; });
   if (hasUnkept(id_))
     state_->setText(tr("Not kept yet: this has to be put right first. Choose a line to go there."));

@@ -4,13 +4,13 @@
 #include "ui/movements/MovementPage.h"
 
 class QLabel;
-class QListWidget;
 class QTabWidget;
 
 namespace matwright {
 
 class CuesPage;
 class FactsPage;
+class FaultList;
 class OptionsPage;
 class PosesPage;
 
@@ -52,7 +52,7 @@ private:
   QLabel* title_;
   QTabWidget* tabs_;
   QLabel* state_;
-  QListWidget* list_;
+  FaultList* list_;
   FactsPage* facts_;
   CuesPage* cues_;
   PosesPage* poses_;
