@@ -11,6 +11,7 @@ class QComboBox;
 class QLabel;
 class QSpinBox;
 class QToolButton;
+class QVBoxLayout;
 
 namespace matwright {
 
@@ -31,10 +32,10 @@ Q_SIGNALS:
   void removeWanted();
 
 private:
-  void addWeeks(class QVBoxLayout& column, const QString& name);
-  void addChoices(class QVBoxLayout& column);
-  void addFlag(class QVBoxLayout& column, const QString& name);
-  void addOpen(class QVBoxLayout& column, const QString& name);
+  void addWeeks(QVBoxLayout& column, const QString& name);
+  void addChoices(QVBoxLayout& column);
+  void addFlag(QVBoxLayout& column, const QString& name);
+  void addOpen(QVBoxLayout& column, const QString& name);
   void addChoice(const std::string& id, const QString& name);
   void change(const QualifierTest& test, const QString& gesture = {});
 
