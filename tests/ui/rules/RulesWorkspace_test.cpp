@@ -189,6 +189,14 @@ TEST_F(Rules, ANewConditionIsKeptOnceItIsWrittenAndThenHasRules) {
   EXPECT_TRUE(named<QLineEdit>(QStringLiteral("Name of the condition")).hasFocus());
 }
 
+TEST_F(Rules, WhatIsBeingNamedStaysInSight) {
+  button(QStringLiteral("New condition")).click();
+  QTest::keyClicks(&named<QLineEdit>(QStringLiteral("Name of the condition")), QStringLiteral("Zest is low"));
+  QApplication::processEvents();
+  EXPECT_TRUE(tree().viewport()->rect().intersects(tree().visualRect(tree().currentIndex())));
+  EXPECT_GT(tree().currentIndex().row(), 40); // among the others by its name
+}
+
 TEST_F(Rules, ACopyIsChangedInPlaceOfItsPage) {
   showRule("everyone-kneel-stretch");
   button(QStringLiteral("Copy to my own")).click();
