@@ -12,7 +12,7 @@ namespace matwright {
 
 class CuesPage;
 class FactsPage;
-class FaultList;
+class FaultRows;
 class OptionsPage;
 class PosesPage;
 
@@ -59,7 +59,7 @@ private:
   QLabel* title_;
   QTabWidget* tabs_;
   QLabel* state_;
-  FaultList* list_;
+  FaultRows* list_;
   FactsPage* facts_;
   CuesPage* cues_;
   PosesPage* poses_;
