@@ -1,6 +1,6 @@
 #include "ui/movements/MovementEditor.h"
 
-#include "ui/controls/FaultList.h"
+#include "ui/controls/FaultRows.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/Scrolled.h"
 #include "ui/movements/CuesPage.h"
@@ -16,9 +16,10 @@
 #include <algorithm>
 
 namespace matwright {
+
 MovementEditor::MovementEditor(KnowledgeDocument& document, QWidget* parent)
     : QWidget(parent), document_(document), drafts_(document, &OwnKnowledge::movements), title_(titleLabel({})),
-      tabs_(new QTabWidget), state_(plainLabel({})), list_(new FaultList), facts_(new FactsPage), cues_(new CuesPage),
+      tabs_(new QTabWidget), state_(plainLabel({})), list_(new FaultRows), facts_(new FactsPage), cues_(new CuesPage),
       poses_(new PosesPage), options_(new OptionsPage) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 8);
@@ -33,7 +34,7 @@ MovementEditor::MovementEditor(KnowledgeDocument& document, QWidget* parent)
   addPage(poses_, tr("Poses"), true);
   addPage(new FeaturesPage, tr("Asks of the body"), true);
   addPage(options_, tr("Options"), false);
-  connect(list_, &FaultList::chosen, this, &MovementEditor::goTo);
+  connect(list_, &FaultRows::chosen, this, &MovementEditor::goTo);
   connect(tabs_, &QTabWidget::currentChanged, this, [this] { document_.sealGesture(); });
   connect(&document, &KnowledgeDocument::changed, this, &MovementEditor::refresh);
 }

@@ -10,7 +10,7 @@ namespace matwright {
 
 class CuesPage;
 class FactsPage;
-class FaultList;
+class FaultRows;
 class OptionsPage;
 class PosesPage;
 
@@ -52,7 +52,7 @@ private:
   QLabel* title_;
   QTabWidget* tabs_;
   QLabel* state_;
-  FaultList* list_;
+  FaultRows* list_;
   FactsPage* facts_;
   CuesPage* cues_;
   PosesPage* poses_;

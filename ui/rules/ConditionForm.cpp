@@ -1,7 +1,7 @@
 #include "ui/rules/ConditionForm.h"
 
 #include "core/base/Text.h"
-#include "ui/controls/FaultList.h"
+#include "ui/controls/FaultRows.h"
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/Scrolled.h"
@@ -48,7 +48,7 @@ ConditionForm::ConditionForm(KnowledgeDocument& document, QWidget* parent)
       none_(softLabel(tr("Nothing: then rules for it speak for all who have it."))),
       name_(lineField(tr("Name of the condition"), kLongestName)), codes_(lineField(tr("ICD-10 codes"), kLongestCodes)),
       about_(new NoteField(tr("About the condition"), kLongestNote, 3)), questions_(new QWidget),
-      rows_(new QVBoxLayout), add_(new QPushButton(tr("Add a question"))), list_(new FaultList) {
+      rows_(new QVBoxLayout), add_(new QPushButton(tr("Add a question"))), list_(new FaultRows) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 8);
   column->setSpacing(6);
@@ -88,8 +88,14 @@ ConditionForm::ConditionForm(KnowledgeDocument& document, QWidget* parent)
   grid->setRowStretch(grid->rowCount(), 1);
   whenFocusLeaves(page, this, [this] { document_.sealGesture(); });
   connectFields();
-  connect(list_, &FaultList::chosen, this, &ConditionForm::goTo);
+  connect(list_, &FaultRows::chosen, this, &ConditionForm::goTo);
   connect(&document, &KnowledgeDocument::changed, this, &ConditionForm::refresh);
+}
+
+ConditionForm::~ConditionForm() {
+  // A field that has the focus loses it when it goes, which is after the members here.
+  for (ConditionQuestion* row : row_)
+    row->disconnect(this);
 }
 
 void ConditionForm::connectFields() {
@@ -99,7 +105,9 @@ void ConditionForm::connectFields() {
     change(std::move(after), tr("Rename a condition"), QStringLiteral("name"));
   });
   connect(codes_, &QLineEdit::textEdited, this, &ConditionForm::takeCodes);
-  connect(codes_, &QLineEdit::editingFinished, this, [this] { showText(codes_, lineOfCodes(draft_.icd10)); });
+  const auto written = [this] { showText(codes_, lineOfCodes(draft_.icd10)); };
+  connect(codes_, &QLineEdit::returnPressed, this, written);
+  whenFocusLeaves(codes_, this, written);
   connect(about_, &NoteField::edited, this, [this](const QString& words) {
     Condition after = draft_;
     after.about = words.toStdString();
@@ -164,7 +172,14 @@ void ConditionForm::takeQuestion(std::size_t at, QualifierSpec spec, const QStri
          gesture.isEmpty() ? gesture : QStringLiteral("question/%1/%2").arg(at).arg(gesture));
 }
 
+void ConditionForm::settle() {
+  for (const QualifierSpec& spec : draft_.qualifiers)
+    if (!spec.name.empty())
+      fresh_.erase(spec.id);
+}
+
 void ConditionForm::addQuestion() {
+  settle();
   Condition after = draft_;
   std::set<std::string> taken;
   for (const QualifierSpec& spec : after.qualifiers)
@@ -183,16 +198,15 @@ void ConditionForm::addRow() {
   auto* row = new ConditionQuestion;
   connect(row, &ConditionQuestion::edited, this,
           [this, at](const QualifierSpec& spec, const QString& gesture) { takeQuestion(at, spec, gesture); });
-  connect(row, &ConditionQuestion::nameLeft, this, [this, at] {
-    if (at < draft_.qualifiers.size() && !draft_.qualifiers[at].name.empty())
-      fresh_.erase(draft_.qualifiers[at].id);
-  });
+  connect(row, &ConditionQuestion::nameLeft, this, &ConditionForm::settle);
   connect(row, &ConditionQuestion::upWanted, this, [this, at] {
+    settle();
     Condition after = draft_;
     std::swap(after.qualifiers[at], after.qualifiers[at - 1]);
     change(std::move(after), tr("Move a question"));
   });
   connect(row, &ConditionQuestion::removeWanted, this, [this, at] {
+    settle();
     Condition after = draft_;
     after.qualifiers.erase(after.qualifiers.begin() + static_cast<std::ptrdiff_t>(at));
     add_->setFocus();

@@ -15,7 +15,7 @@ class QVBoxLayout;
 namespace matwright {
 
 class ConditionQuestion;
-class FaultList;
+class FaultRows;
 class NoteField;
 
 // Everything about one condition of one's own: what it is called, its codes, what it is, and what is asked about it.
@@ -25,6 +25,7 @@ class ConditionForm : public QWidget {
 
 public:
   explicit ConditionForm(KnowledgeDocument& document, QWidget* parent = nullptr);
+  ~ConditionForm() override;
 
   void setCondition(const ConditionId& condition); // one of one's own, or a draft
   void begin(const Condition& condition);          // as in RuleForm
@@ -49,6 +50,7 @@ private:
   void takeQuestion(std::size_t at, QualifierSpec spec, const QString& gesture);
   void addQuestion();
   void addRow();
+  void settle(); // what has a name keeps its id
   void change(Condition after, const QString& what, const QString& gesture = {});
   void refresh();
   void show(const Condition& condition);
@@ -70,7 +72,7 @@ private:
   std::vector<ConditionQuestion*> row_;
   QPushButton* add_;
   QScrollArea* area_ = nullptr;
-  FaultList* list_;
+  FaultRows* list_;
 };
 
 // The codes in a line of them, apart by commas or spaces, as they are written in files: "m54.5" gives "M54.5".

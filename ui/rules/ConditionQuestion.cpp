@@ -73,7 +73,8 @@ ConditionQuestion::ConditionQuestion(QWidget* parent)
     after.name = words.toStdString();
     change(after, QStringLiteral("name"));
   });
-  connect(name_, &QLineEdit::editingFinished, this, &ConditionQuestion::nameLeft);
+  connect(name_, &QLineEdit::returnPressed, this, &ConditionQuestion::nameLeft);
+  whenFocusLeaves(name_, this, [this] { Q_EMIT nameLeft(); });
   connect(kind_, &QComboBox::currentIndexChanged, this, [this](int index) {
     QualifierSpec after = spec_;
     after.kind = static_cast<QualifierKind>(index);
@@ -110,7 +111,14 @@ void ConditionQuestion::renameChoice(std::size_t at, const QString& name) {
   change(after, QStringLiteral("choice/%1").arg(at));
 }
 
+void ConditionQuestion::settle() {
+  for (const Choice& choice : spec_.choices)
+    if (!choice.name.empty())
+      fresh_.erase(choice.id);
+}
+
 void ConditionQuestion::addChoice() {
+  settle();
   QualifierSpec after = spec_;
   std::set<std::string> taken;
   for (const Choice& choice : after.choices)
@@ -135,16 +143,16 @@ void ConditionQuestion::addRow() {
   say(row.up, tr("Move up choice %1").arg(at + 1));
   say(row.remove, tr("Take away choice %1").arg(at + 1));
   connect(row.name, &QLineEdit::textEdited, this, [this, at](const QString& words) { renameChoice(at, words); });
-  connect(row.name, &QLineEdit::editingFinished, this, [this, at] {
-    if (at < spec_.choices.size() && !spec_.choices[at].name.empty())
-      fresh_.erase(spec_.choices[at].id);
-  });
+  connect(row.name, &QLineEdit::returnPressed, this, &ConditionQuestion::settle);
+  whenFocusLeaves(row.name, this, [this] { settle(); });
   connect(row.up, &QToolButton::clicked, this, [this, at] {
+    settle();
     QualifierSpec after = spec_;
     std::swap(after.choices[at], after.choices[at - 1]);
     change(after);
   });
   connect(row.remove, &QToolButton::clicked, this, [this, at] {
+    settle();
     QualifierSpec after = spec_;
     after.choices.erase(after.choices.begin() + static_cast<std::ptrdiff_t>(at));
     add_->setFocus();

@@ -44,6 +44,7 @@ private:
   void addRow();
   void renameChoice(std::size_t at, const QString& name);
   void addChoice();
+  void settle(); // what has a name keeps its id
 
   QualifierSpec spec_;
   std::set<std::string> fresh_; // ids of choices whose names are still being written for the first time

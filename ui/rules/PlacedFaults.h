@@ -22,7 +22,7 @@ std::vector<PlacedFault> placedFaults(const Source& source, const OwnKnowledge& 
 
 // By the number of the field, for FaultMarks.
 std::multimap<int, FaultLine> byField(const std::vector<PlacedFault>& faults);
-// With the name of the field before them, for FaultList.
+// With the name of the field before them, for FaultRows.
 std::vector<FaultLine> withFieldNames(const std::vector<PlacedFault>& faults);
 
 } // namespace matwright

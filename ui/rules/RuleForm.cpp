@@ -1,6 +1,6 @@
 #include "ui/rules/RuleForm.h"
 
-#include "ui/controls/FaultList.h"
+#include "ui/controls/FaultRows.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/Scrolled.h"
 #include "ui/rules/RuleFormGrounds.h"
@@ -20,7 +20,7 @@ namespace matwright {
 
 RuleForm::RuleForm(KnowledgeDocument& document, QWidget* parent)
     : QWidget(parent), document_(document), drafts_(document, &OwnKnowledge::rules), meaning_(plainLabel({})),
-      reach_(softLabel({})), state_(plainLabel({})), list_(new FaultList), who_(new RuleFormWho),
+      reach_(softLabel({})), state_(plainLabel({})), list_(new FaultRows), who_(new RuleFormWho),
       grounds_(new RuleFormGrounds) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 8);
@@ -45,7 +45,7 @@ RuleForm::RuleForm(KnowledgeDocument& document, QWidget* parent)
   parts->addStretch(1);
   connect(&grounds_->picker(), &SourcePicker::added, this, &RuleForm::takeSource);
   connect(&grounds_->picker(), &SourcePicker::changed, this, &RuleForm::changeSource);
-  connect(list_, &FaultList::chosen, this, &RuleForm::goTo);
+  connect(list_, &FaultRows::chosen, this, &RuleForm::goTo);
   connect(&document, &KnowledgeDocument::changed, this, &RuleForm::refresh);
 }
 

@@ -11,7 +11,7 @@ class QScrollArea;
 
 namespace matwright {
 
-class FaultList;
+class FaultRows;
 class RuleFormGrounds;
 class RuleFormPart;
 class RuleFormWho;
@@ -61,7 +61,7 @@ private:
   std::vector<RuleFormPart*> parts_;
   QLabel *meaning_, *reach_, *state_;
   QScrollArea* area_ = nullptr;
-  FaultList* list_;
+  FaultRows* list_;
   RuleFormWho* who_;
   RuleFormGrounds* grounds_;
 };

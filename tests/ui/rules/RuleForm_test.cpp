@@ -222,6 +222,7 @@ TEST_F(Form, EachScopeShowsWhatItHasAUseForAndCanBeKept) {
       auto& units = named<QComboBox>(amount);
       EXPECT_EQ(units.count(), use.units.size()) << word(scope);
     }
+    QApplication::processEvents();
     EXPECT_EQ(testing::cutParts(form), QStringList()) << word(scope);
   }
 }
@@ -379,7 +380,7 @@ TEST_F(Form, WhatStandsBehindItIsWritten) {
   for (DateField* field : form.findChildren<DateField*>())
     Q_EMIT field->edited(dayOf(2026, 12, 2));
   EXPECT_EQ(kept().reviewed, dayOf(2026, 12, 2));
-  picker.findChild<QToolButton*>();
+  QApplication::processEvents();
   for (QToolButton* button : picker.findChildren<QToolButton*>())
     if (button->accessibleName().startsWith(QStringLiteral("Take away the source")) && button->isVisibleTo(&form)) {
       button->click();

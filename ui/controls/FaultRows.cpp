@@ -1,4 +1,4 @@
-#include "ui/controls/FaultList.h"
+#include "ui/controls/FaultRows.h"
 
 #include <algorithm>
 
@@ -9,7 +9,7 @@ constexpr int kMostLines = 4; // seen at once
 
 } // namespace
 
-FaultList::FaultList(QWidget* parent) : QListWidget(parent) {
+FaultRows::FaultRows(QWidget* parent) : QListWidget(parent) {
   setAccessibleName(tr("What is to be put right"));
   setWordWrap(true);
   setSelectionMode(QAbstractItemView::SingleSelection);
@@ -17,7 +17,7 @@ FaultList::FaultList(QWidget* parent) : QListWidget(parent) {
   connect(this, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) { Q_EMIT chosen(row(item)); });
 }
 
-void FaultList::show(const std::vector<FaultLine>& faults) {
+void FaultRows::show(const std::vector<FaultLine>& faults) {
   clear();
   for (const FaultLine& fault : faults)
     addItem(lineOf(fault));

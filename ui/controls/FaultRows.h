@@ -8,11 +8,11 @@ namespace matwright {
 
 // All that is wrong with a thing, one line each, hidden while there is nothing. A line is chosen by a click or by
 // Enter.
-class FaultList : public QListWidget {
+class FaultRows : public QListWidget {
   Q_OBJECT
 
 public:
-  explicit FaultList(QWidget* parent = nullptr);
+  explicit FaultRows(QWidget* parent = nullptr);
 
   void show(const std::vector<FaultLine>& faults);
 
