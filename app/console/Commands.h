@@ -11,6 +11,7 @@ inline constexpr int kBadInput = 2; // files or arguments
 
 int checkCommand(const Arguments& arguments);
 int cardCommand(const Arguments& arguments);
+int sheetCommand(const Arguments& arguments);
 int exportCommand(const Arguments& arguments);
 int redFlagsCommand(const Arguments& arguments);
 int listCommand(const Arguments& arguments);

@@ -19,26 +19,11 @@ bool outweighs(const Clearance& a, const Clearance& b) {
   return one != other ? one > other : *a.sets > *b.sets;
 }
 
-// Sets the level of a finding by what the person's clinician allowed or instructed.
-void heed(const std::vector<Clearance>& clearances, Date day, Finding& finding) {
-  std::size_t instruction = Finding::kNone, allowance = Finding::kNone;
-  for (std::size_t i = 0; i < clearances.size(); ++i) {
-    if (!covers(clearances[i], finding.because, day))
-      continue;
-    if (!clearances[i].sets)
-      allowance = std::min(allowance, i);
-    else if (instruction == Finding::kNone || outweighs(clearances[i], clearances[instruction]))
-      instruction = i;
-  }
-  if (instruction != Finding::kNone) {
-    finding.level = *clearances[instruction].sets;
-    finding.instructed = true;
-    finding.clearance = instruction;
-  } else if (allowance != Finding::kNone && finding.level == Level::askFirst) {
-    finding.level = Level::watch;
-    finding.cleared = true;
-    finding.clearance = allowance;
-  }
+void heed(const Heeded& papers, Finding& finding) {
+  finding.level = papers.level;
+  finding.cleared = papers.cleared;
+  finding.instructed = papers.instructed;
+  finding.clearance = papers.clearance;
 }
 
 // kNone (everybody) comes first.
@@ -114,7 +99,9 @@ std::vector<Finding> screenOf(const RuleBook& book, PersonAt personAt, std::span
       for (auto each = first; each != last; ++each) {
         Finding finding = findingOf(*each, voice, book.rules[each->rule].level);
         if (each->condition != Finding::kNone)
-          heed(personAt(each->person).conditions[each->condition].clearances, day, finding);
+          heed(heeded(personAt(each->person).conditions[each->condition].clearances, finding.level, finding.because,
+                      day),
+               finding);
         if (!weightiest || weighsMore(finding, *weightiest))
           weightiest = finding;
       }
@@ -126,6 +113,23 @@ std::vector<Finding> screenOf(const RuleBook& book, PersonAt personAt, std::span
 }
 
 } // namespace
+
+Heeded heeded(std::span<const Clearance> clearances, Level level, FeatureSet because, Date day) {
+  std::size_t instruction = Finding::kNone, allowance = Finding::kNone;
+  for (std::size_t i = 0; i < clearances.size(); ++i) {
+    if (!covers(clearances[i], because, day))
+      continue;
+    if (!clearances[i].sets)
+      allowance = std::min(allowance, i);
+    else if (instruction == Finding::kNone || outweighs(clearances[i], clearances[instruction]))
+      instruction = i;
+  }
+  if (instruction != Finding::kNone)
+    return {*clearances[instruction].sets, false, true, instruction};
+  if (allowance != Finding::kNone && level == Level::askFirst)
+    return {Level::watch, true, false, allowance};
+  return {level, false, false, Finding::kNone};
+}
 
 std::vector<Finding> screen(const RuleBook& book, std::span<const Person> people, std::span<const ActiveRule> active,
                             std::span<const StepFacts> steps, Date day) {

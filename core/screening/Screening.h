@@ -54,6 +54,18 @@ struct Finding {
   friend bool operator==(const Finding&, const Finding&) = default;
 };
 
+// What a person's papers on one condition make of the level of a rule that speaks because of some features; see
+// screen().
+struct Heeded {
+  Level level{};
+  bool cleared = false;
+  bool instructed = false;
+  std::size_t clearance = Finding::kNone; // which of the papers; kNone: none covers it, or it changes nothing
+  friend bool operator==(const Heeded&, const Heeded&) = default;
+};
+
+Heeded heeded(std::span<const Clearance> clearances, Level level, FeatureSet because, Date day);
+
 // A rule that holds for a person on a day whatever the class: the person is of its ages, its condition is there and no
 // qualifier speaks against it. The day decides weeks and clearances.
 struct ActiveRule {

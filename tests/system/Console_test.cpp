@@ -235,6 +235,36 @@ TEST_F(Console, WritesTheCardWithoutADisplay) {
   EXPECT_EQ(run({"card", thursday, "-o", card, "--paper", "a5"}).code, 2);
 }
 
+TEST_F(Console, PrintsAPersonsSheetOrWritesIt) {
+  const std::string imre = demo + "/people/imre.json", wednesday = demo + "/classes/wednesday-back-care.json";
+  const Answer plain = run({"sheet", imre, "--date", "2026-12-02"});
+  ASSERT_EQ(plain.code, 0) << plain.err;
+  EXPECT_NE(plain.out.find("I.K.: for a talk with the clinician"), std::string::npos) << plain.out;
+  EXPECT_EQ(plain.out.find("Imre"), std::string::npos) << "names are printed only when asked for";
+  EXPECT_NE(plain.out.find("2 December 2026"), std::string::npos);
+  EXPECT_NE(plain.out.find("Disc-related back pain"), std::string::npos);
+  EXPECT_EQ(plain.out.find("Back care for one"), std::string::npos);
+  EXPECT_NE(run({"sheet", imre, "--names"}).out.find("Imre Kesk"), std::string::npos);
+  const Answer inClass = run({"sheet", imre, "--class", wednesday});
+  EXPECT_NE(inClass.out.find("Back care for one"), std::string::npos) << inClass.err;
+  EXPECT_NE(inClass.out.find("2 December 2026"), std::string::npos) << "the day of the class";
+
+  const std::string page = (folder / "sheet.pdf").string();
+  ASSERT_EQ(run({"sheet", imre, "--class", wednesday, "-o", page}).code, 0);
+  EXPECT_EQ(textOf(page).substr(0, 5), "%PDF-");
+}
+
+TEST_F(Console, ASheetNeedsAPersonWhoComesToTheClassAndADayOfTheCalendar) {
+  const std::string rosa = demo + "/people/rosa.json", wednesday = demo + "/classes/wednesday-back-care.json";
+  const Answer stranger = run({"sheet", rosa, "--class", wednesday});
+  EXPECT_EQ(stranger.code, 2);
+  EXPECT_NE(stranger.err.find("rosa does not come to"), std::string::npos) << stranger.err;
+  EXPECT_EQ(run({"sheet", rosa, "--date", "2026-02-30"}).code, 2);
+  EXPECT_EQ(run({"sheet", wednesday}).code, 2);
+  EXPECT_EQ(run({"sheet", rosa, "-o", (folder / "sheet.pdf").string(), "--paper", "a5"}).code, 2);
+  EXPECT_FALSE(std::filesystem::exists(folder / "sheet.pdf"));
+}
+
 TEST_F(Console, PrintsTheRedFlagsOrWritesThem) {
   const Answer plain = run({"red-flags"});
   ASSERT_EQ(plain.code, 0) << plain.err;

@@ -17,7 +17,8 @@ namespace matwright {
 
 PeopleWorkspace::PeopleWorkspace(PlanDocument& plan, PeopleDocument& people, QWidget* parent)
     : QWidget(parent), plan_(plan), people_(people), model_(new PeopleList(plan, people, this)), list_(new QListView),
-      inClass_(softLabel({})), remove_(new QPushButton(tr("Remove from file"))), stack_(new QStackedWidget),
+      inClass_(softLabel({})), remove_(new QPushButton(tr("Remove from file"))),
+      sheet_(new QPushButton(tr("Sheet for the clinician\u2026"))), stack_(new QStackedWidget),
       editor_(new PersonEditor(plan, people)), nobody_(softLabel({})) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -63,9 +64,13 @@ QWidget* PeopleWorkspace::makeList() {
   add->setProperty("primary", true);
   buttons->addWidget(add);
   buttons->addWidget(remove_);
+  buttons->addWidget(sheet_);
+  sheet_->setToolTip(tr("What to leave out, ask first, adapt and watch for this person, with reasons, sources and open "
+                        "questions, to print and take along"));
   column->addLayout(buttons);
   connect(add, &QPushButton::clicked, this, &PeopleWorkspace::addPerson);
   connect(remove_, &QPushButton::clicked, this, &PeopleWorkspace::removePerson);
+  connect(sheet_, &QPushButton::clicked, this, [this] { Q_EMIT sheetWanted(shown()); });
   side->setMinimumWidth(280);
   return side;
 }
@@ -110,8 +115,15 @@ void PeopleWorkspace::refresh() {
                "or add them to the file."));
   stack_->setCurrentIndex(onFile ? 1 : 0);
   remove_->setEnabled(onFile);
+  sheet_->setEnabled(onFile);
   inClass_->setText(tr("%n in this class; tick who comes.", nullptr, static_cast<int>(plan_.plan().people.size())));
   list_->doItemsLayout();
+  Q_EMIT shownChanged();
+}
+
+PersonId PeopleWorkspace::shown() const {
+  const PersonId person = current();
+  return people_.find(person) ? person : PersonId{};
 }
 
 void PeopleWorkspace::addPerson() {

@@ -23,6 +23,11 @@ public:
   PeopleWorkspace(PlanDocument& plan, PeopleDocument& people, QWidget* parent = nullptr);
 
   void showPerson(const PersonId& person);
+  PersonId shown() const; // whose page is open; empty for nobody and for somebody who is not on file
+
+Q_SIGNALS:
+  void shownChanged();
+  void sheetWanted(const PersonId& person);
 
 private:
   QWidget* makeList();
@@ -38,6 +43,7 @@ private:
   QListView* list_;
   QLabel* inClass_;
   QPushButton* remove_;
+  QPushButton* sheet_;
   QStackedWidget* stack_;
   PersonEditor* editor_;
   QLabel* nobody_;

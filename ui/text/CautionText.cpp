@@ -49,12 +49,6 @@ QString qualifiersText(const Condition& condition, const PersonCondition& held) 
   return parts.join(QStringLiteral("; "));
 }
 
-// "of Dr Ellis, 3 March 2026", as far as it was noted.
-QString giverText(const Clearance& clearance) {
-  const QString date = dateText(clearance.given);
-  return clearance.by.empty() ? tr("of %1").arg(date) : tr("of %1, %2").arg(QString::fromStdString(clearance.by), date);
-}
-
 // What a rule says, from what it found to by whose word it says it.
 QString saidBy(const Caution& caution, const Clearance* paper, const Knowledge& knowledge, const ClassPlan& plan,
                const Evaluation& evaluation) {
@@ -181,6 +175,11 @@ CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const 
   whole << standingNotice();
   words.whole = whole.join(QLatin1Char('\n'));
   return words;
+}
+
+QString giverText(const Clearance& paper) {
+  const QString date = dateText(paper.given);
+  return paper.by.empty() ? tr("of %1").arg(date) : tr("of %1, %2").arg(QString::fromStdString(paper.by), date);
 }
 
 QString remarkText(const Remark& remark, const Knowledge& knowledge, const ClassPlan& plan) {

@@ -21,6 +21,8 @@ struct CautionWords {
 CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const ClassPlan& plan,
                       const Evaluation& evaluation, std::span<const Person> roster);
 
+QString giverText(const Clearance& paper); // "of Dr Ellis, 3 March 2026", as far as it was noted
+
 QString remarkText(const Remark& remark, const Knowledge& knowledge, const ClassPlan& plan);
 
 // Said wherever cautions are listed: what a missing caution does not mean, and who decides.

@@ -7,6 +7,7 @@
 #include "ui/people/PeopleWorkspace.h"
 #include "ui/people/SeenChooser.h"
 #include "ui/print/CardPreview.h"
+#include "ui/print/PersonSheetPreview.h"
 #include "ui/print/TextPreview.h"
 #include "ui/rules/RulesWorkspace.h"
 #include "ui/text/ErrorText.h"
@@ -96,6 +97,8 @@ void MainWindow::buildHeader() {
 
   classWorkspace_ = new ClassWorkspace(document_, selection_, commands_);
   peopleWorkspace_ = new PeopleWorkspace(document_, people_);
+  connect(peopleWorkspace_, &PeopleWorkspace::shownChanged, this, &MainWindow::updateActions);
+  connect(peopleWorkspace_, &PeopleWorkspace::sheetWanted, this, &MainWindow::showSheet);
   workspaces_ = new QStackedWidget;
   workspaces_->addWidget(classWorkspace_);
   workspaces_->addWidget(peopleWorkspace_);
@@ -165,6 +168,7 @@ void MainWindow::updateActions() {
   const bool any = composing && !selection_.steps().empty();
   for (QAction* action : std::as_const(stepActions_))
     action->setEnabled(any);
+  sheetAction_->setEnabled(workspaces_->currentWidget() == peopleWorkspace_ && !peopleWorkspace_->shown().empty());
 }
 
 void MainWindow::updateTitle() {
@@ -195,7 +199,7 @@ void MainWindow::applyAppearance() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!closing_ && (files_.isModified() || !movementsWorkspace_->editor().firstUnkept().empty())) {
+  if (!closing_ && (files_.isModified() || hasUnkept())) {
     event->ignore();
     whenSettled([this] {
       closing_ = true;
@@ -207,6 +211,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   settings_.setLayout(QStringLiteral("class"), classWorkspace_->layoutState());
   delete cardPreview_;
   delete redFlags_;
+  delete sheet_;
   event->accept();
 }
 

@@ -25,6 +25,7 @@ class ClassWorkspace;
 class MovementsWorkspace;
 class PeopleChooser;
 class PeopleWorkspace;
+class PersonSheetPreview;
 class SeenChooser;
 class TextPreview;
 class RulesWorkspace;
@@ -78,7 +79,10 @@ private:
 
   // Files. `then` runs once what is unsaved is saved or let go.
   void whenSettled(std::function<void()> then);
-  void askUnkept(const MovementId& movement, std::function<void()> then);
+  // `show` leads to what cannot be kept, `drop` lets it go.
+  void askUnkept(const QString& name, std::function<void()> show, std::function<void()> drop,
+                 std::function<void()> then);
+  bool hasUnkept() const;
   void newClass();
   void openClass();
   void open(const QString& file);
@@ -87,6 +91,7 @@ private:
   void saveAs(std::function<void()> then = {});
   void exportTable(bool csv);
   void showCard();
+  void showSheet(const PersonId& person);
   void showRedFlags();
   void fillRedFlags();
   void offerRecovery(const QString& file);
@@ -116,9 +121,11 @@ private:
   QMenu* stepMenu_ = nullptr;
   QList<QAction*> stepActions_; // need a selected step
   QAction* pasteAction_ = nullptr;
+  QAction* sheetAction_ = nullptr; // needs a person whose page is open
   QAction* redFlagsAction_ = nullptr;
   QPointer<CardPreview> cardPreview_;
   QPointer<TextPreview> redFlags_;
+  QPointer<PersonSheetPreview> sheet_;
   QPointer<QMessageBox> diskQuestion_;
   bool closing_ = false;
 };

@@ -1,5 +1,6 @@
 #include "ui/catalogue/CataloguePanel.h"
 #include "ui/outline/OutlineView.h"
+#include "ui/people/PeopleWorkspace.h"
 #include "ui/settings/SettingsDialog.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/VocabularyText.h"
@@ -53,6 +54,7 @@ void MainWindow::buildFileMenu() {
   add(menu, tr("Save &As\u2026"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S)}, [this] { saveAs(); });
   menu->addSeparator();
   add(menu, tr("&Card\u2026"), {QKeySequence(Qt::CTRL | Qt::Key_P)}, [this] { showCard(); });
+  sheetAction_ = add(menu, tr("&Person\u2019s Sheet\u2026"), {}, [this] { showSheet(peopleWorkspace_->shown()); });
   QMenu* tables = menu->addMenu(tr("&Export"));
   add(tables, tr("&Table (CSV)\u2026"), {}, [this] { exportTable(true); });
   add(tables, tr("&Page (Markdown)\u2026"), {}, [this] { exportTable(false); });
@@ -156,7 +158,7 @@ void MainWindow::buildHelpMenu() {
         "ring: watch.");
     lines << tr(
         "A recorded clearance turns \"ask first\" into \"watch\", never \"leave out\". What is not known about a "
-        "condition is taken to be so that the caution shows, and the reason says it.");
+        "condition is mostly taken as holding so that the caution shows, and the reason says it.");
     lines << tr("Stop and ask when there is %1. \"Red Flags\" at the top of the window has them all, with what to do.")
                  .arg(stopSigns().join(QStringLiteral(", ")));
     ask(tr("What the marks mean"), standingNotice(), lines.join(QStringLiteral("\n\n")))->open();
