@@ -139,6 +139,7 @@ TEST_F(PersonSheetTest, AnOpenQualifierSaysWhatHangsOnIt) {
   const std::vector<SheetQuestion> questions = asked(QuestionKind::qualifier);
   ASSERT_EQ(questions.size(), 3U);
   EXPECT_EQ(questions[0].speaking.count + questions[0].silent.count, 0);
+  EXPECT_EQ(questions[1].speaking.count + questions[1].silent.count, 0) << "it holds while it is open";
   EXPECT_EQ(questions[2].asked->spec.id, "new");
   EXPECT_EQ(questions[2].speaking, (Hanging{1, Level::adapt}));
   EXPECT_EQ(questions[2].silent, (Hanging{2, Level::leaveOut}));
