@@ -57,14 +57,24 @@ CardRow rowOf(const TransitionGraph& graph, const Step& step, const TimedStep& t
   return row;
 }
 
-CardVariant variantOn(const Catalogue& catalogue, const Step& step, const Variant& variant, std::string initials) {
-  CardVariant printed{std::move(initials), {}, {}};
+CardVariant variantOn(const Catalogue& catalogue, const Step& step, const Variant& variant) {
+  CardVariant printed;
   const Movement* movement = catalogue.find(variant.movement);
   if (variant.movement != step.movement)
     printed.name = movement ? movement->name : variant.movement.value;
   if (const Option* option = movement ? findOption(*movement, variant.option) : nullptr)
     printed.option = option->name;
   return printed;
+}
+
+// Whoever does the same is named together.
+void addVariant(std::vector<CardVariant>& variants, CardVariant variant, std::string initials) {
+  auto at = std::find_if(variants.begin(), variants.end(), [&](const CardVariant& each) {
+    return each.name == variant.name && each.option == variant.option;
+  });
+  if (at == variants.end())
+    at = variants.insert(variants.end(), std::move(variant));
+  at->initials.push_back(std::move(initials));
 }
 
 // Collects the heights of the class in time; only changes of height are kept.
@@ -154,7 +164,7 @@ Card cardOf(const Knowledge& knowledge, const ClassPlan& plan, const Evaluation&
         row.cautions = cardCautions(at->second, initials);
       for (std::size_t person = 0; person < people.size(); ++person)
         if (const Variant* variant = variantOf(step, evaluation.people[person]))
-          row.variants.push_back(variantOn(knowledge.catalogue, step, *variant, initials(person)));
+          addVariant(row.variants, variantOn(knowledge.catalogue, step, *variant), initials(person));
       printed.rows.push_back(std::move(row));
     }
   }

@@ -12,11 +12,11 @@ struct CardCaution {
   friend bool operator==(const CardCaution&, const CardCaution&) = default;
 };
 
-// What one person does in the place of the row's movement.
+// What somebody does in the place of the row's movement.
 struct CardVariant {
-  std::string initials;
-  std::string name;   // of the movement; empty when it is the row's own, in another option
-  std::string option; // empty as written
+  std::vector<std::string> initials; // of all who do the same, never empty
+  std::string name;                  // of the movement; empty when it is the row's own, in another option
+  std::string option;                // empty as written
   friend bool operator==(const CardVariant&, const CardVariant&) = default;
 };
 

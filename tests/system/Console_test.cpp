@@ -268,7 +268,7 @@ TEST_F(Console, ASheetNeedsAPersonWhoComesToTheClassAndADayOfTheCalendar) {
 TEST_F(Console, PrintsTheRedFlagsOrWritesThem) {
   const Answer plain = run({"red-flags"});
   ASSERT_EQ(plain.code, 0) << plain.err;
-  EXPECT_NE(plain.out.find("Collapse or loss of consciousness"), std::string::npos);
+  EXPECT_NE(plain.out.find("\n  - Collapse or loss of consciousness\n"), std::string::npos);
   EXPECT_NE(plain.out.find("Signs to stop on in pregnancy"), std::string::npos);
   const std::string page = (folder / "flags.pdf").string();
   ASSERT_EQ(run({"red-flags", "-o", page}).code, 0);

@@ -22,27 +22,33 @@ QString joined(const QStringList& parts) {
   return filled.join(QStringLiteral(" \u00b7 "));
 }
 
-// One line a level: the mark and whom it concerns.
+// Everybody, where none is named.
+QString whoText(const std::vector<std::string>& initials, const QString& between) {
+  QStringList who;
+  for (const std::string& each : initials)
+    who << QString::fromStdString(each);
+  return who.isEmpty() ? tr("all") : who.join(between);
+}
+
+// One line a level: the mark and whom it concerns. Words that stand there already are not said again.
 std::vector<CautionLine> linesByLevel(const std::vector<CardCaution>& cautions) {
   std::vector<CautionLine> lines;
+  bool all = false;
   for (const CardCaution& caution : cautions) {
-    QStringList who;
-    for (const std::string& initials : caution.initials)
-      who << QString::fromStdString(initials);
-    const QString text = who.isEmpty() ? tr("all") : who.join(QLatin1Char(' '));
-    if (lines.empty() || lines.back().level != caution.level)
-      lines.push_back({caution.level, text});
-    else
-      lines.back().text += QLatin1Char(' ') + text;
+    const QString who = whoText(caution.initials, QStringLiteral(" "));
+    if (lines.empty() || lines.back().level != caution.level) {
+      lines.push_back({caution.level, who});
+      all = caution.initials.empty();
+    } else if (!all || !caution.initials.empty()) {
+      lines.back().text += QLatin1Char(' ') + who;
+      all |= caution.initials.empty();
+    }
   }
   return lines;
 }
 
 CautionLine lineOf(const CardCaution& caution) {
-  QStringList who;
-  for (const std::string& initials : caution.initials)
-    who << QString::fromStdString(initials);
-  QString text = who.isEmpty() ? tr("all:") : who.join(QStringLiteral(", "));
+  QString text = caution.initials.empty() ? tr("all:") : whoText(caution.initials, QStringLiteral(", "));
   const QString instead = QString::fromStdString(caution.instead);
   text += QLatin1Char(' ') + (instead.isEmpty() ? matwright::text(caution.level) : instead);
   return {caution.level, text};
@@ -55,7 +61,8 @@ QString variantLine(const CardVariant& variant) {
     what = option.isEmpty() ? tr("as written") : option;
   else if (!option.isEmpty())
     what = tr("%1 (%2)").arg(what, option);
-  return tr("%1 does: %2").arg(QString::fromStdString(variant.initials), what);
+  const QString who = whoText(variant.initials, QStringLiteral(", "));
+  return variant.initials.size() == 1 ? tr("%1 does: %2").arg(who, what) : tr("%1 do: %2").arg(who, what);
 }
 
 RowWords rowOf(const CardRow& row, Density density) {

@@ -23,7 +23,7 @@ struct RowWords {
   QString dose;
   QString breath;
   std::vector<CautionLine> cautions;
-  QStringList variants;         // "R.A. instead: Head nod"
+  QStringList variants;         // "R.A. does: Head nod"
   const CardRow* row = nullptr; // of the card, which must outlive this
 };
 

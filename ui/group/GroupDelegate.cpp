@@ -13,7 +13,7 @@
 namespace matwright {
 namespace {
 
-constexpr int kGap = 4, kEdge = 10;
+constexpr int kGap = 4, kEdge = 10, kFold = 8;
 constexpr int kNamesWidest = 250;
 constexpr double kOutside = 0.3; // how much is left of what is not looked at
 
@@ -21,6 +21,14 @@ QFont smaller(const QFont& font) {
   QFont made = font;
   made.setPixelSize(std::max(10, QFontMetrics(font).height() * 2 / 3));
   return made;
+}
+
+// A folded corner.
+void paintVariant(QPainter& painter, const QRect& cell, const QColor& colour) {
+  const QPointF corner = cell.topRight() + QPoint(1, 0);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(colour);
+  painter.drawPolygon(QPolygonF({corner, corner - QPointF(kFold, 0), corner + QPointF(0, kFold)}));
 }
 
 } // namespace
@@ -45,14 +53,12 @@ void GroupDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
   const QVariant level = index.data(GroupModel::kLevelRole);
   const int count = index.data(GroupModel::kCountRole).toInt();
   const QString number = level.isValid() && count > 1 ? QString::number(count) : QString();
-  const QString own = index.data(GroupModel::kVariedRole).toBool() ? tr("own") : QString();
   const QFont small = smaller(option.font);
   const QFontMetrics smallMetrics(small);
   const int side = levelMarkSize(option.font) - 2;
   int width = level.isValid() ? side : 0;
-  for (const QString& word : {number, own})
-    if (!word.isEmpty())
-      width += (width > 0 ? kGap : 0) + smallMetrics.horizontalAdvance(word);
+  if (!number.isEmpty())
+    width += kGap + smallMetrics.horizontalAdvance(number);
   int left = option.rect.center().x() - width / 2;
   if (level.isValid()) {
     paintLevelMark(*painter, QRectF(left, option.rect.center().y() - side / 2, side, side),
@@ -60,13 +66,11 @@ void GroupDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
     left += side + kGap;
   }
   painter->setFont(small);
-  for (const auto& [word, colour] : {std::pair(number, theme.ink), std::pair(own, theme.inkSoft)})
-    if (!word.isEmpty()) {
-      painter->setPen(colour);
-      painter->drawText(QRect(left, option.rect.top(), option.rect.width(), option.rect.height()),
-                        Qt::AlignLeft | Qt::AlignVCenter, word);
-      left += smallMetrics.horizontalAdvance(word) + kGap;
-    }
+  painter->setPen(theme.ink);
+  painter->drawText(QRect(left, option.rect.top(), option.rect.width(), option.rect.height()),
+                    Qt::AlignLeft | Qt::AlignVCenter, number);
+  if (index.data(GroupModel::kVariedRole).toBool())
+    paintVariant(*painter, option.rect, theme.inkSoft);
   if (option.state.testFlag(QStyle::State_HasFocus)) {
     painter->setOpacity(1);
     painter->setPen(QPen(theme.accent, 2));
@@ -78,8 +82,7 @@ void GroupDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option,
 
 QSize GroupDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
   const QFontMetrics small(smaller(option.font));
-  return {levelMarkSize(option.font) + 2 * kGap + small.horizontalAdvance(QStringLiteral("00")) +
-              small.horizontalAdvance(tr("own")) + kGap,
+  return {levelMarkSize(option.font) + small.horizontalAdvance(QStringLiteral("00")) + 4 * kGap,
           levelMarkSize(option.font) + 8};
 }
 

@@ -20,10 +20,9 @@ GroupView::GroupView(PlanDocument& document, StepSelection& selection, QWidget* 
   column->setSpacing(4);
   column->addWidget(nobody_);
   column->addWidget(table_, 1);
-  column->addWidget(
-      softLabel(tr("The strongest caution for each person at each step, and how many there are. Enter, or "
-                   "a double click, offers what to do instead; \"own\" is a variant of theirs. An empty "
-                   "field is no clearance.")));
+  column->addWidget(softLabel(tr("The strongest caution for each person at each step, and how many there are; a folded "
+                                 "corner is a variant of theirs. Enter, or a double click, offers what to do instead. "
+                                 "An empty field is no clearance.")));
 
   table_->setVerticalHeader(new GroupHeader(Qt::Vertical));
   table_->setHorizontalHeader(new GroupHeader(Qt::Horizontal));

@@ -10,6 +10,7 @@
 #include <QTextCursor>
 #include <QTextDocument>
 #include <QTextLayout>
+#include <QTextList>
 #include <QTextTable>
 #include <algorithm>
 #include <cmath>
@@ -142,10 +143,14 @@ void TextPages::paint(QPainter& painter, const QRectF& area, int page) const {
   const QRectF foot(kMargin, kMargin + room.height() + kFootHeight / 3, room.width(), kFootHeight);
   painter.setFont(fontOf(7.5));
   painter.setPen(theme.inkSoft);
+  // A sheet that got away from the first one has to say what it is of.
   const QString number =
-      count() > 1 ? QCoreApplication::translate("TextPages", "Page %1 of %2").arg(page + 1).arg(count()) : QString();
-  const qreal taken = QFontMetricsF(painter.font()).horizontalAdvance(number);
-  painter.drawText(foot, Qt::AlignRight | Qt::AlignTop, number);
+      count() > 1
+          ? QCoreApplication::translate("TextPages", "%1. Page %2 of %3").arg(sheet_.title).arg(page + 1).arg(count())
+          : QString();
+  const qreal taken = std::min(QFontMetricsF(painter.font()).horizontalAdvance(number) + 1, room.width() / 2);
+  painter.drawText(QRectF(foot.right() - taken, foot.top(), taken, foot.height()),
+                   Qt::AlignRight | Qt::AlignTop | Qt::TextWordWrap, number);
   painter.drawText(foot.adjusted(0, 0, -taken - 12, 0), Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap, sheet_.foot);
   painter.restore();
 }
@@ -153,7 +158,22 @@ void TextPages::paint(QPainter& painter, const QRectF& area, int page) const {
 QString plainText(const TextSheet& sheet) {
   QTextDocument document;
   document.setHtml(sheet.html);
-  return document.toPlainText();
+  QStringList lines;
+  const QTextTable* before = nullptr;
+  for (QTextBlock block = document.begin(); block.isValid(); block = block.next()) {
+    const QTextTable* table = QTextCursor(block).currentTable();
+    if ((isHeading(block) || table != before) && !lines.isEmpty() && !lines.last().isEmpty())
+      lines << QString();
+    before = table;
+    QString words = block.text();
+    words.replace(QChar::LineSeparator, QLatin1Char('\n')).replace(QChar::Nbsp, QLatin1Char(' '));
+    if (words.trimmed().isEmpty())
+      continue;
+    lines << (block.textList() ? QStringLiteral("  - ") + words : words);
+    if (isHeading(block))
+      lines << QString(words.size(), QLatin1Char(block.blockFormat().headingLevel() == 1 ? '=' : '-'));
+  }
+  return lines.join(QLatin1Char('\n')).trimmed();
 }
 
 QByteArray textPdf(const TextSheet& sheet, QSizeF paperMillimetres) {

@@ -21,13 +21,15 @@ bool concerns(const RedFlagGroup& group, std::span<const Person> people) {
          });
 }
 
-// "For Pregnancy, which somebody in this class has"; empty for what is for everybody.
-QString forWhom(const RedFlagGroup& group, const Knowledge& knowledge, std::span<const Person> inClass) {
+QString strong(const QString& html) { return QStringLiteral("<span class='level'>%1</span>").arg(html); }
+
+// "For: Pregnancy."; empty for what is for everybody.
+QString forWhom(const RedFlagGroup& group, const Knowledge& knowledge) {
   if (!group.condition)
     return {};
   const Condition* condition = knowledge.rules.findCondition(*group.condition);
-  const QString name = html(condition ? condition->name : group.condition->value);
-  return concerns(group, inClass) ? tr("For: %1. Somebody in this class has it.").arg(name) : tr("For: %1.").arg(name);
+  return QStringLiteral("<p>%1</p>")
+      .arg(tr("For: %1.").arg(html(condition ? condition->name : group.condition->value)));
 }
 
 // What is read first: what cannot wait, then what ends somebody's class, then what decides about the next one.
@@ -49,7 +51,7 @@ public:
         at = named_.insert(at, id);
       numbers << QString::number(at - named_.begin() + 1);
     }
-    return numbers.join(QStringLiteral(", "));
+    return numbers.join(QStringLiteral(",\u00a0"));
   }
   QString list() const {
     QStringList cites;
@@ -70,22 +72,32 @@ QString standing(const RedFlagGroup& group, Numbered& sources) {
     parts << html(group.note);
   const QString numbers = sources.numbersOf(group.sources);
   parts << (numbers.isEmpty() ? tr("No source is on file.")
-                              : tr("[%1] %2.").arg(numbers, text(group.check).toHtmlEscaped()));
+                              : tr("[%1]: %2.").arg(numbers, text(group.check).toHtmlEscaped()));
   return parts.join(QLatin1Char(' '));
 }
 
-// The signs at the left, what to do at the right.
-QString groupHtml(const RedFlagGroup& group, const QString& whom, Numbered& sources) {
-  QString signs;
-  for (const std::string& sign : group.signs)
-    signs += QStringLiteral("<li>%1</li>").arg(html(sign));
-  QString page =
-      QStringLiteral("<table width='100%' cellspacing='0'><tr><td width='55%'><p><span class='level'>%1</span></p>"
-                     "<ul>%2</ul></td><td width='45%'><p><span class='level'>%3</span></p>")
-          .arg(html(group.title), signs, html(group.act));
-  if (!whom.isEmpty())
-    page += QStringLiteral("<p>%1</p>").arg(whom);
-  return page + QStringLiteral("<p class='soft'>%1</p></td></tr></table>").arg(standing(group, sources));
+// The signs from one place on, before another.
+QString listOf(const std::vector<std::string>& signs, std::size_t from, std::size_t to) {
+  QString list;
+  for (std::size_t i = from; i < to; ++i)
+    list += QStringLiteral("<li>%1</li>").arg(html(signs[i]));
+  return QStringLiteral("<ul>%1</ul>").arg(list);
+}
+
+// The signs at the left, a long list of them in two columns; what to do at the right.
+QString groupHtml(const RedFlagGroup& group, const Knowledge& knowledge, bool concerning, Numbered& sources) {
+  constexpr std::size_t kLongList = 6;
+  const std::size_t count = group.signs.size(), half = (count + 1) / 2;
+  const QString signs = count < kLongList ? QStringLiteral("<td colspan='2'>%1</td>").arg(listOf(group.signs, 0, count))
+                                          : QStringLiteral("<td>%1</td><td>%2</td>")
+                                                .arg(listOf(group.signs, 0, half), listOf(group.signs, half, count));
+  QString title = strong(html(group.title));
+  if (concerning)
+    title += QLatin1Char(' ') + strong(tr("(concerns somebody in this class)"));
+  return QStringLiteral("<table width='100%' cellspacing='0'><tr><td class='ruled' width='60%' colspan='2'>%1</td>"
+                        "<td class='ruled' width='40%' rowspan='2'><p>%2</p>%3<p class='soft'>%4</p></td></tr>"
+                        "<tr>%5</tr></table>")
+      .arg(title, strong(html(group.act)), forWhom(group, knowledge), standing(group, sources), signs);
 }
 
 } // namespace
@@ -105,15 +117,15 @@ QString redFlagHtml(const Knowledge& knowledge, std::span<const Person> inClass)
       continue;
     std::stable_partition(groups.begin(), groups.end(),
                           [&](const RedFlagGroup* group) { return concerns(*group, inClass); });
-    page += QStringLiteral("<h2>%1</h2>").arg(text(urgency).toHtmlEscaped());
+    page += QStringLiteral("<h2 class='band'>%1</h2>").arg(text(urgency).toHtmlEscaped());
     for (const RedFlagGroup* group : groups)
-      page += groupHtml(*group, forWhom(*group, knowledge, inClass), sources);
+      page += groupHtml(*group, knowledge, concerns(*group, inClass), sources);
   }
-  QStringList closing;
-  for (const std::string& sentence : knowledge.redFlags.closing)
-    closing << html(sentence);
-  return page + QStringLiteral("<h2>%1</h2><p>%2</p><p class='soft'>%3</p>")
-                    .arg(tr("Bear in mind"), closing.join(QLatin1Char(' ')), tr("Sources: %1.").arg(sources.list()));
+  const std::vector<std::string>& closing = knowledge.redFlags.closing;
+  if (!closing.empty())
+    page += QStringLiteral("<h2>%1</h2>").arg(tr("Bear in mind")) + listOf(closing, 0, closing.size());
+  const QString cites = sources.list();
+  return cites.isEmpty() ? page : page + QStringLiteral("<p class='soft'>%1</p>").arg(tr("Sources: %1.").arg(cites));
 }
 
 } // namespace matwright

@@ -9,8 +9,8 @@
 namespace matwright {
 
 QString redFlagTitle();
-// HTML in the classes "soft" and "level". What must be acted on soonest comes first; within one urgency first what
-// belongs to a condition that somebody of `inClass` has, which is said, but not of whom.
+// In the classes of textStyleOf(), in ui/paper. What must be acted on soonest comes first; within one urgency first
+// what belongs to a condition that somebody of `inClass` has, which is said, but not of whom.
 QString redFlagHtml(const Knowledge& knowledge, std::span<const Person> inClass);
 
 } // namespace matwright

@@ -181,11 +181,12 @@ QString text(Verification verification) {
 }
 
 QString text(Urgency urgency) {
-  return listed(urgency, {QT_TRANSLATE_NOOP("VocabularyText", "An emergency: call for help now"),
-                          QT_TRANSLATE_NOOP("VocabularyText", "Urgent: no class until a clinician has seen it"),
-                          QT_TRANSLATE_NOOP("VocabularyText", "Soon: class can go on, a doctor should hear of it"),
-                          QT_TRANSLATE_NOOP("VocabularyText", "Stop during class"),
-                          QT_TRANSLATE_NOOP("VocabularyText", "Ask before the first class")});
+  return listed(urgency, {QT_TRANSLATE_NOOP("VocabularyText",
+                                            "Emergency: call the emergency number, or go to emergency care today"),
+                          QT_TRANSLATE_NOOP("VocabularyText", "Urgent: no class until a clinician has decided"),
+                          QT_TRANSLATE_NOOP("VocabularyText", "Soon: class can go on, and a doctor should hear of it"),
+                          QT_TRANSLATE_NOOP("VocabularyText", "During class: stop at once"),
+                          QT_TRANSLATE_NOOP("VocabularyText", "Before the first class: ask")});
 }
 
 QString text(AgeBand band) {

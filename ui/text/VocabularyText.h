@@ -15,7 +15,7 @@ QString text(Breath breath); // "breathe in", "hold" ...
 QString text(Level level);   // "leave out", "ask first", "adapt", "watch"
 QString text(Strength strength);
 QString text(Verification verification);
-QString text(Urgency urgency); // a heading: "Emergency: call for help now"
+QString text(Urgency urgency); // a heading: "During class: stop at once"
 QString text(AgeBand band);    // "65 to 79"
 QString text(OptionKind kind);
 QString text(Repertoire repertoire);

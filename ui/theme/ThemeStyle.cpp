@@ -60,6 +60,7 @@ QToolButton::menu-indicator { image: none; }
 QListView, QTreeView, QTableView, QScrollArea { border: 0; background: transparent; }
 QListView::item:selected, QTreeView::item:selected, QTableView::item:selected { background: @accentSoft; color: @ink; }
 QHeaderView::section { background: @ground; color: @inkSoft; border: 0; border-bottom: 1px solid @line; padding: 4px 6px; }
+QAbstractScrollArea::corner { background: transparent; }
 QTableCornerButton::section { background: @ground; border: 0; border-bottom: 1px solid @line; }
 QSplitter::handle { background: @line; }
 QSplitter::handle:horizontal { width: 1px; } QSplitter::handle:vertical { height: 1px; }

@@ -38,20 +38,20 @@ QLabel* underLabel() {
 } // namespace
 
 TotalsLine::TotalsLine(PlanDocument& document, QWidget* parent)
-    : QWidget(parent), document_(document), top_(new QHBoxLayout), bar_(new LengthBar) {
+    : QWidget(parent), document_(document), foot_(new QHBoxLayout), bar_(new LengthBar) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(10, 6, 10, 6);
   column->setSpacing(6);
   auto* line = new FlowLayout(nullptr, 14);
-  top_->setSpacing(4);
-  top_->addLayout(line, 1);
-  column->addLayout(top_);
+  column->addLayout(line);
   length_ = addFigure(line);
   changes_ = addFigure(line);
   moving_ = addFigure(line);
   sides_ = addFigure(line);
   addCautions(line);
-  column->addWidget(bar_);
+  foot_->setSpacing(6);
+  foot_->addWidget(bar_, 1);
+  column->addLayout(foot_);
   setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Preferred);
 
   connect(&document, &PlanDocument::changed, this, [this] {
@@ -110,7 +110,7 @@ void TotalsLine::addCautions(QLayout* line) {
   line->addWidget(group);
 }
 
-void TotalsLine::addBeside(QWidget* widget) { top_->addWidget(widget, 0, Qt::AlignTop); }
+void TotalsLine::addBeside(QWidget* widget) { foot_->addWidget(widget); }
 
 void TotalsLine::showPreview(std::optional<Snapshot> preview) {
   preview_ = std::move(preview);

@@ -21,7 +21,7 @@ class TotalsLine : public QWidget {
 public:
   explicit TotalsLine(PlanDocument& document, QWidget* parent = nullptr);
 
-  // Puts a widget, which it owns from then on, to the right of the figures.
+  // Puts a widget, which it owns from then on, to the right of the bar.
   void addBeside(QWidget* widget);
 
   // The class as it would be; nothing: as it stands. A preview ends by itself when the class changes.
@@ -48,7 +48,7 @@ private:
   std::array<Count, kWordCount<Level>> counts_{};
   QLabel* noneRaised_ = nullptr;
   QLabel* people_ = nullptr;
-  QHBoxLayout* top_;
+  QHBoxLayout* foot_;
   LengthBar* bar_;
 };
 

@@ -107,7 +107,8 @@ void MainWindow::buildHeader() {
   rulesWorkspace_ = new RulesWorkspace(knowledge_, document_);
   workspaces_->addWidget(rulesWorkspace_);
 
-  redFlagsAction_ = new QAction(tr("Red &Flags"), this);
+  redFlagsAction_ = new QAction(tr("Red &Flags and Stop Signs\u2026"), this);
+  redFlagsAction_->setIconText(tr("Red Flags"));
   redFlagsAction_->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_H));
   redFlagsAction_->setToolTip(tr("Red flags and stop signs, to read and to print (Ctrl+Shift+H)"));
   connect(redFlagsAction_, &QAction::triggered, this, &MainWindow::showRedFlags);

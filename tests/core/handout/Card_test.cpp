@@ -153,9 +153,17 @@ TEST_F(CardTest, SaysWhatSinglePeopleDoInstead) {
                    {PersonId{"ida-amberley"}, MovementId{"handstand"}, {}}};
   const Card card = of(withPeople(classOf({curl, step(2, "curl")}), {"ida-amberley", "bo"}));
   const CardRow& row = card.sections.at(0).rows.at(0);
-  EXPECT_THAT(row.variants, ElementsAre(CardVariant{"I.A.", "handstand", ""}, CardVariant{"Bo", "", "Head down"}))
+  EXPECT_THAT(row.variants, ElementsAre(CardVariant{{"I.A."}, "handstand", ""}, CardVariant{{"Bo"}, "", "Head down"}))
       << "cy is not in the class";
   EXPECT_THAT(card.sections[0].rows[1].variants, IsEmpty());
+}
+
+TEST_F(CardTest, NamesTogetherWhoDoesTheSame) {
+  Step curl = step(1, "curl");
+  curl.variants = {{PersonId{"bo"}, MovementId{"fold"}, {}}, {PersonId{"ida-amberley"}, MovementId{"fold"}, {}}};
+  const Card card = of(withPeople(classOf({curl}), {"ida-amberley", "bo"}));
+  ASSERT_EQ(card.sections.at(0).rows.at(0).variants.size(), 1u);
+  EXPECT_THAT(card.sections[0].rows[0].variants[0].initials, ElementsAre("I.A.", "Bo"));
 }
 
 TEST_F(CardTest, SaysWhenNobodyWasScreened) {

@@ -1,5 +1,6 @@
 #include "tests/ui/card/Cards.h"
 #include "ui/card/CardText.h"
+#include "ui/card/CardWords.h"
 
 #include <QStringList>
 #include <gtest/gtest.h>
@@ -58,6 +59,31 @@ TEST(CardMarkdown, KeepsTextOutOfItsOwnMarkup) {
   EXPECT_TRUE(page.startsWith(QStringLiteral("# A \\| B \\*c\\* \\[d\\]\n")));
   EXPECT_EQ(page.count(QStringLiteral("\n## ")), static_cast<int>(card.sections.size()));
   EXPECT_TRUE(page.contains(QStringLiteral("No mark does not mean safe.")));
+}
+
+TEST(CardWords, SayWhoDoesWhatInstead) {
+  CardRow row;
+  row.variants = {{{"R.A."}, "", "Head down"}, {{"I.K.", "B.N."}, "Knee folds", ""}, {{"S.V."}, "", ""}};
+  Card card;
+  card.sections = {{"Main", Seconds{}, {row}}};
+  const CardWords words = wordsOf(card, Density::full);
+  EXPECT_EQ(words.sections[0].rows[0].variants,
+            QStringList({QStringLiteral("R.A. does: Head down"), QStringLiteral("I.K., B.N. do: Knee folds"),
+                         QStringLiteral("S.V. does: as written")}));
+}
+
+TEST(CardWords, NameEverybodyOnceALevel) {
+  CardRow row;
+  row.cautions = {{Level::adapt, {}, "smaller"},
+                  {Level::adapt, {"R.A."}, "slower"},
+                  {Level::watch, {}, "one"},
+                  {Level::watch, {}, "two"}};
+  Card card;
+  card.sections = {{"Main", Seconds{}, {row}}};
+  const auto lines = wordsOf(card, Density::namesAndDoses).sections[0].rows[0].cautions;
+  ASSERT_EQ(lines.size(), 2u);
+  EXPECT_EQ(lines[0].text, QStringLiteral("all R.A."));
+  EXPECT_EQ(lines[1].text, QStringLiteral("all"));
 }
 
 } // namespace

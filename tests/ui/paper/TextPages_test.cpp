@@ -64,9 +64,70 @@ TEST_F(TextOnPaper, EveryParagraphIsOnOnePageAndEveryPageHasItsFoot) {
     EXPECT_EQ(all.count(QStringLiteral("Paragraph %1 says").arg(i)), 1) << i;
 }
 
+TEST_F(TextOnPaper, EverySheetOfSeveralSaysWhatItIsOf) {
+  const TextSheet sheet{QStringLiteral("Signs to stop"), paragraphs(80), QStringLiteral("Foot")};
+  const QString file = write(sheet);
+  const int count = TextPages(sheet, kA4Millimetres).count();
+  ASSERT_GT(count, 1);
+  for (int page = 1; page <= count; ++page)
+    EXPECT_TRUE(pageOf(file, page).contains(QStringLiteral("Signs to stop. Page %1 of %2").arg(page).arg(count)));
+}
+
 TEST_F(TextOnPaper, OnePageHasNoNumber) {
   const QString text = pageOf(write({QStringLiteral("Short"), paragraphs(1), QStringLiteral("Foot")}), 1);
   EXPECT_FALSE(text.contains(QStringLiteral("Page 1")));
+  EXPECT_FALSE(text.contains(QStringLiteral("Short")));
+}
+
+TEST_F(TextOnPaper, ATableGoesToTheNextPageWholeAndTakesItsHeadingWithIt) {
+  const QString heading = QStringLiteral("<h2>The heading</h2>");
+  const QString table = QStringLiteral("<table><tr><td>First cell</td><td>Beside<br>it</td></tr><tr><td>%1</td>"
+                                       "<td>Last cell</td></tr></table>")
+                            .arg(paragraphs(4));
+  for (const QString& before : {QString(), heading})
+    for (int lines = 40; lines < 75; ++lines) {
+      const TextSheet sheet{QStringLiteral("Tables"), paragraphs(lines) + before + table, {}};
+      const QString file = write(sheet);
+      const int count = TextPages(sheet, kA4Millimetres).count();
+      for (int page = 1; page <= count; ++page) {
+        const QString text = pageOf(file, page);
+        const bool begins = text.contains(QStringLiteral("First cell"));
+        EXPECT_EQ(text.contains(QStringLiteral("Last cell")), begins) << lines << " lines, page " << page;
+        EXPECT_EQ(text.contains(QStringLiteral("The heading")), begins && !before.isEmpty())
+            << lines << " lines, page " << page;
+      }
+    }
+}
+
+// Heights of letters as pdftotext measures them, of what stands at the top of the first page.
+TEST_F(TextOnPaper, SmallerTypeIsTakenOnlyWhereItSavesAPage) {
+  const auto heightOfFirstWord = [&](int lines) {
+    const QString words = run(QStringLiteral("pdftotext"),
+                              {QStringLiteral("-bbox"), write({{}, paragraphs(lines), {}}), QStringLiteral("-")});
+    static const QRegularExpression box(
+        QStringLiteral("yMin=\"([0-9.]+)\" xMax=\"[0-9.]+\" yMax=\"([0-9.]+)\">Paragraph"));
+    const QRegularExpressionMatch match = box.match(words);
+    EXPECT_TRUE(match.hasMatch());
+    return match.captured(2).toDouble() - match.captured(1).toDouble();
+  };
+  int most = 1; // paragraphs on one page in the usual size
+  const double usual = heightOfFirstWord(1);
+  while (most < 100 && heightOfFirstWord(most + 1) == usual)
+    ++most;
+  EXPECT_NEAR(heightOfFirstWord(most + 1) / usual, TextPages::kSmallPoints / TextPages::kPoints, 0.02);
+  EXPECT_EQ(TextPages({{}, paragraphs(most + 1), {}}, kA4Millimetres).count(), 1);
+  EXPECT_EQ(heightOfFirstWord(most * 3 / 2), usual) << "two pages either way";
+}
+
+TEST(PlainText, TellsHeadingsListsAndTablesApart) {
+  const TextSheet sheet{
+      QStringLiteral("Title"),
+      QStringLiteral("<h1>Title</h1><p>Said&nbsp;first.</p><h2>Part</h2><table><tr><td>Cell</td><td><ul>"
+                     "<li>one</li><li>two</li></ul></td></tr></table><table><tr><td>Next</td></tr>"
+                     "</table><p>Last.</p>"),
+      QStringLiteral("Foot")};
+  EXPECT_EQ(plainText(sheet).toStdString(), "Title\n=====\nSaid first.\n\nPart\n----\n\nCell\n  - one\n  - two\n\n"
+                                            "Next\n\nLast.");
 }
 
 TEST_F(TextOnPaper, AHeadingGoesToTheNextPageWithItsText) {

@@ -1,7 +1,11 @@
 #include "tests/support/Finding.h"
 #include "tests/support/PanelFixture.h"
+#include "ui/paper/Pdf.h"
+#include "ui/paper/TextPages.h"
 #include "ui/print/CardPreview.h"
 #include "ui/print/TextPreview.h"
+#include "ui/text/CautionText.h"
+#include "ui/text/RedFlagText.h"
 #include "ui/theme/Theme.h"
 
 #include <QComboBox>
@@ -90,6 +94,18 @@ TEST_F(Printing, TheTextFollowsTheTheme) {
   EXPECT_TRUE(browser.document()->defaultStyleSheet().contains(darkTheme().inkSoft.name()));
   preview.setPalette(paletteOf(lightTheme()));
   EXPECT_TRUE(browser.document()->defaultStyleSheet().contains(lightTheme().inkSoft.name()));
+}
+
+TEST_F(Printing, RedFlagsTakeTwoSheetsAtMostWhomeverTheyConcern) {
+  Person everything;
+  for (const Condition& condition : document.knowledge().rules.conditions)
+    everything.conditions.push_back({condition.id, {}, {}, {}});
+  const std::vector<Person> nobody, somebody{everything};
+  for (const auto* inClass : {&nobody, &somebody})
+    for (const QSizeF paper : {kA4Millimetres, kLetterMillimetres})
+      EXPECT_LE(
+          TextPages({redFlagTitle(), redFlagHtml(document.knowledge(), *inClass), standingNotice()}, paper).count(), 2)
+          << paper.height();
 }
 
 TEST_F(Printing, TheCardIsSavedOnOnePageOrTwo) {

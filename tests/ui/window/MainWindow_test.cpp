@@ -316,18 +316,19 @@ TEST_F(WindowTest, SeeingTheClassForSomebodyIsNothingToSave) {
 }
 
 TEST_F(WindowTest, RedFlagsAreOpenedFromEveryWorkspaceAndFollowTheClass) {
-  for (const char* workspace : {"Class", "People", "Movements"}) {
+  for (const char* workspace : {"Class", "People", "Movements", "Rules"}) {
     action(QLatin1String(workspace))->trigger();
-    EXPECT_TRUE(action(QStringLiteral("Red Flags"))->isEnabled());
+    EXPECT_TRUE(action(QStringLiteral("Red Flags and Stop Signs"))->isEnabled());
     bool button = false;
     for (const QToolButton* each : window->findChildren<QToolButton*>())
-      button |= each->defaultAction() == action(QStringLiteral("Red Flags")) && each->isVisible();
+      button |= each->text() == QStringLiteral("Red Flags") &&
+                each->defaultAction() == action(QStringLiteral("Red Flags and Stop Signs")) && each->isVisible();
     EXPECT_TRUE(button) << workspace;
   }
-  action(QStringLiteral("Red Flags"))->trigger();
+  action(QStringLiteral("Red Flags and Stop Signs"))->trigger();
   const auto* page = window->findChild<TextPreview*>();
   ASSERT_TRUE(page && page->isVisible());
-  EXPECT_FALSE(page->sheet().html.contains(QStringLiteral("Somebody in this class")));
+  EXPECT_FALSE(page->sheet().html.contains(QStringLiteral("concerns somebody")));
   const auto& roster = document().roster();
   const auto pregnant = std::find_if(roster.begin(), roster.end(), [](const Person& person) {
     return std::any_of(person.conditions.begin(), person.conditions.end(),
@@ -335,8 +336,23 @@ TEST_F(WindowTest, RedFlagsAreOpenedFromEveryWorkspaceAndFollowTheClass) {
   });
   ASSERT_NE(pregnant, roster.end());
   (void)document().perform(SetPeople{{pregnant->id}}, {});
-  EXPECT_TRUE(page->sheet().html.contains(QStringLiteral("Somebody in this class")));
+  EXPECT_TRUE(page->sheet().html.contains(QStringLiteral("concerns somebody")));
   EXPECT_FALSE(page->sheet().html.contains(QString::fromStdString(pregnant->name)));
+}
+
+TEST_F(WindowTest, RedFlagsAreThoseOfTheKnowledgeInForce) {
+  QAction* open = action(QStringLiteral("Red Flags and Stop Signs"));
+  open->trigger();
+  auto* page = window->findChild<TextPreview*>();
+  ASSERT_TRUE(page);
+  Knowledge other = document().knowledge();
+  other.redFlags.groups.front().title = "Another title altogether";
+  document().setKnowledge(std::make_shared<const Knowledge>(other));
+  EXPECT_TRUE(page->sheet().html.contains(QStringLiteral("Another title altogether")));
+  page->close();
+  open->trigger();
+  EXPECT_TRUE(page->isVisible());
+  EXPECT_EQ(window->findChildren<TextPreview*>().size(), 1);
 }
 
 } // namespace
