@@ -175,7 +175,8 @@ std::vector<SheetRow> sheetRows(const Knowledge& knowledge, const Person& person
         else
           said.onClass = true;
       }
-      rows.add(rule, parts[i], std::move(said));
+      if (rule.scope != Scope::missing || said.onClass)
+        rows.add(rule, parts[i], std::move(said));
     }
     first = last;
   }

@@ -279,6 +279,17 @@ TEST_F(PersonSheetTest, WhatComesTogetherAndNoPaperCoversIsARowOfItsOwn) {
   EXPECT_EQ(made.rows[1].rules[0].steps.size(), 1U);
 }
 
+TEST_F(PersonSheetTest, WhatIsMissingIsSaidOnlyOfAClassThatLacksIt) {
+  add(rule("lacking", Scope::missing, Level::adapt, {Feature::balance}, "ache"));
+  const auto contains = testing::Contains("adapt lacking");
+  EXPECT_THAT(lines(sheet()), testing::Not(contains));
+  ClassPlan plan = classOf({step(1, "curl")});
+  plan.people = {ida_.id};
+  EXPECT_THAT(lines(sheetIn(plan)), contains);
+  plan.sections[0].steps.push_back(step(2, "swing"));
+  EXPECT_THAT(lines(sheetIn(plan)), testing::Not(contains));
+}
+
 TEST_F(PersonSheetTest, AClassThatDoesNotNameHerChangesNothing) {
   EXPECT_EQ(sheetIn(classOf({step(1, "curl")})), sheet());
 }
