@@ -40,7 +40,8 @@ struct SheetStep {
   friend bool operator==(const SheetStep&, const SheetStep&) = default;
 };
 
-// A rule that speaks for her, or the part of it that one level holds for: a paper may cover some of its features.
+// A rule that speaks for her, or the part of it that one level holds for: a paper may cover some of its features. One
+// on what a class has nowhere is there only where a class is given of which that is true.
 struct SheetRule {
   Rule rule;
   Demand asks;         // of the rule, or the part of it

@@ -129,10 +129,7 @@ SheetStep stepAs(const Knowledge& knowledge, const ClassPlan& plan, const Person
 // which no paper covers all, may belong to none: then it is a part of its own.
 void addCaution(std::vector<Part>& parts, std::vector<std::vector<const Caution*>>& raised, const Caution& caution) {
   const auto fits = [&](const Part& part) {
-    const Heeded& papers = part.verdict.papers;
-    return part.verdict.condition == caution.condition && papers.level == caution.level &&
-           papers.clearance == caution.clearance &&
-           (part.asks.any.empty() || part.asks.any.intersects(caution.because));
+    return part.verdict.condition == caution.condition && part.verdict.papers.clearance == caution.clearance;
   };
   auto at = std::find_if(parts.begin(), parts.end(), fits);
   if (at == parts.end()) {
@@ -178,7 +175,8 @@ std::vector<SheetRow> sheetRows(const Knowledge& knowledge, const Person& person
         else
           said.onClass = true;
       }
-      rows.add(rule, parts[i], std::move(said));
+      if (rule.scope != Scope::missing || said.onClass)
+        rows.add(rule, parts[i], std::move(said));
     }
     first = last;
   }

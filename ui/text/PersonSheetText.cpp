@@ -71,6 +71,8 @@ QString concernText(const SheetRule& said) {
     some.all = {};
     what = tr("%1 together with %2").arg(demandText(some), featureList(said.asks.all));
   }
+  if (said.rule.scope == Scope::missing)
+    return QStringLiteral("%1: %2").arg(placeText(said.rule), what);
   const QString when = whenText(said.rule);
   return when.isEmpty() ? what : QStringLiteral("%1, %2").arg(what, when);
 }
@@ -325,9 +327,7 @@ private:
     for (const SheetRule& said : row.rules)
       if (said.movements)
         addOnce(words, tr("Asked by %1 of %2 movements.").arg(*said.movements).arg(sheet_.movements));
-    bool onClass = false;
     for (const SheetRule& said : row.rules) {
-      onClass |= said.onClass && said.rule.scope == Scope::missing;
       for (const SheetStep& step : said.steps)
         addOnce(steps, step.option.empty()
                            ? QStringLiteral("%1 %2").arg(step.number).arg(from(step.name))
@@ -335,8 +335,6 @@ private:
     }
     if (!steps.isEmpty())
       words << tr("In the class: %1.").arg(steps.join(QStringLiteral(", ")));
-    else if (onClass)
-      words << tr("So it is in this class.");
     return words.join(QLatin1Char(' '));
   }
 
@@ -359,8 +357,10 @@ private:
         page_.soft(QStringLiteral("[%1] %2").arg(i + 1).arg(from(sheet_.sources[i].cite)));
     }
     QStringList words;
-    verified_.forEach(
-        [&](Verification check) { words << QStringLiteral("%1: %2").arg(shortText(check), text(check)); });
+    verified_.forEach([&](Verification check) {
+      const QString shortly = shortText(check), fully = text(check);
+      words << (fully.startsWith(shortly) ? fully : QStringLiteral("%1: %2").arg(shortly, fully));
+    });
     if (!words.isEmpty())
       page_.soft(tr("How far this program\u2019s makers verified what they cite. %1.")
                      .arg(upperFirst(words.join(QStringLiteral("; ")))));

@@ -139,6 +139,7 @@ TEST_F(PersonSheetTest, AnOpenQualifierSaysWhatHangsOnIt) {
   const std::vector<SheetQuestion> questions = asked(QuestionKind::qualifier);
   ASSERT_EQ(questions.size(), 3U);
   EXPECT_EQ(questions[0].speaking.count + questions[0].silent.count, 0);
+  EXPECT_EQ(questions[1].speaking.count + questions[1].silent.count, 0) << "it holds while it is open";
   EXPECT_EQ(questions[2].asked->spec.id, "new");
   EXPECT_EQ(questions[2].speaking, (Hanging{1, Level::adapt}));
   EXPECT_EQ(questions[2].silent, (Hanging{2, Level::leaveOut}));
@@ -276,6 +277,17 @@ TEST_F(PersonSheetTest, WhatComesTogetherAndNoPaperCoversIsARowOfItsOwn) {
   EXPECT_EQ(lines(made)[1], "ask-first asked");
   EXPECT_EQ(made.rows[1].rules[0].asks.all, both.features);
   EXPECT_EQ(made.rows[1].rules[0].steps.size(), 1U);
+}
+
+TEST_F(PersonSheetTest, WhatIsMissingIsSaidOnlyOfAClassThatLacksIt) {
+  add(rule("lacking", Scope::missing, Level::adapt, {Feature::balance}, "ache"));
+  const auto contains = testing::Contains("adapt lacking");
+  EXPECT_THAT(lines(sheet()), testing::Not(contains));
+  ClassPlan plan = classOf({step(1, "curl")});
+  plan.people = {ida_.id};
+  EXPECT_THAT(lines(sheetIn(plan)), contains);
+  plan.sections[0].steps.push_back(step(2, "swing"));
+  EXPECT_THAT(lines(sheetIn(plan)), testing::Not(contains));
 }
 
 TEST_F(PersonSheetTest, AClassThatDoesNotNameHerChangesNothing) {

@@ -76,6 +76,25 @@ TEST_F(People, TickingPutsSomebodyIntoTheClassAndTakesThemOut) {
   EXPECT_FALSE(isInClass(document.plan(), {"person-1"}));
 }
 
+TEST_F(People, TheSheetIsWantedForWhoeverIsOnThePage) {
+  PersonId wanted;
+  int changes = 0;
+  QObject::connect(&workspace, &PeopleWorkspace::sheetWanted, [&](const PersonId& person) { wanted = person; });
+  QObject::connect(&workspace, &PeopleWorkspace::shownChanged, [&] { ++changes; });
+  QPushButton& sheet = button(QStringLiteral("Sheet for the clinician\u2026"));
+  EXPECT_TRUE(testing::cutParts(workspace).isEmpty())
+      << testing::cutParts(workspace).join(QLatin1Char(' ')).toStdString();
+  list().setCurrentIndex(list().model()->index(2, 0));
+  EXPECT_GT(changes, 0);
+  sheet.click();
+  EXPECT_EQ(wanted, people.people()[2].id);
+  EXPECT_EQ(workspace.shown(), wanted);
+  (void)document.perform(SetPeople{{PersonId{"nobody-known"}}}, {});
+  workspace.showPerson(PersonId{"nobody-known"});
+  EXPECT_TRUE(workspace.shown().empty());
+  EXPECT_FALSE(sheet.isEnabled());
+}
+
 TEST_F(People, AClickOnTheNameDoesNotTick) {
   const QRect row = list().visualRect(list().model()->index(2, 0));
   QTest::mouseClick(list().viewport(), Qt::LeftButton, {}, row.center());

@@ -91,6 +91,13 @@ TEST_F(SheetWords, EveryNumberCitedIsListedAndEverySourceListedIsCited) {
         QStringLiteral("[%1] %2").arg(i + 1).arg(QString::fromStdString(made.sources[i].cite))));
 }
 
+TEST_F(SheetWords, WordsForHowFarThingsWereVerifiedAreExplainedWhereTheyOccur) {
+  with("glaucoma").qualifiers["unsettled"] = false;
+  EXPECT_TRUE(says("(from memory)"));
+  EXPECT_TRUE(says("Seen: the fact was seen in the source, its abstract or an official page; from memory, not yet"));
+  EXPECT_FALSE(says("second hand"));
+}
+
 TEST_F(SheetWords, EveryDisputeIsWrittenOutOnce) {
   with("pregnancy").qualifiers["week"] = on("2027-04-07");
   const PersonSheet made = sheet();
