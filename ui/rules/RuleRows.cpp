@@ -56,7 +56,7 @@ bool fits(const Condition& condition, const RuleFilter& filter) {
 }
 
 QString markOf(bool own, bool unkept) {
-  return unkept ? tr("\u25b2 your own, not kept yet") : own ? tr("your own") : QString();
+  return unkept ? tr("your own, not kept yet") : own ? tr("your own") : QString();
 }
 
 RuleRow rowOf(const Rule& rule, const RuleBook& book, bool unkept) {

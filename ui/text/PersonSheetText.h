@@ -13,7 +13,4 @@ QString personSheetHtml(const PersonSheet& sheet);
 // Under every page.
 QString personSheetFoot(const PersonSheet& sheet);
 
-// A question in one or two sentences.
-QString questionText(const SheetQuestion& question, const PersonSheet& sheet);
-
 } // namespace matwright

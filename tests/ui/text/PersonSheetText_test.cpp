@@ -1,5 +1,6 @@
 #include "tests/support/RealKnowledge.h"
 #include "ui/text/CautionText.h"
+#include "ui/text/FindingText.h"
 #include "ui/text/PersonSheetText.h"
 #include "ui/text/VocabularyText.h"
 
@@ -96,6 +97,20 @@ TEST_F(SheetWords, WordsForHowFarThingsWereVerifiedAreExplainedWhereTheyOccur) {
   EXPECT_TRUE(says("(from memory)"));
   EXPECT_TRUE(says("Seen: the fact was seen in the source, its abstract or an official page; from memory, not yet"));
   EXPECT_FALSE(says("second hand"));
+}
+
+TEST_F(SheetWords, AMarkOfTheTeachersIsToldToSomebodyElse) {
+  for (const Rule& rule : knowledge.rules.rules) {
+    PersonSheet made;
+    made.rows = {{rule.level, rule.instead, rule.why, {}, {}, {{rule, rule.asks, false, false, {}, {}, false}}}};
+    if (!rule.threshold)
+      continue;
+    EXPECT_TRUE(plain(personSheetHtml(made)).contains(markText(rule))) << rule.id.value;
+    made.rows[0].rules[0].rule.threshold->amount += 1;
+    EXPECT_TRUE(
+        plain(personSheetHtml(made)).contains(QStringLiteral("The mark is set by the teacher; the usual one is ")));
+    EXPECT_FALSE(plain(personSheetHtml(made)).contains(QStringLiteral(" you")));
+  }
 }
 
 TEST_F(SheetWords, EveryDisputeIsWrittenOutOnce) {
