@@ -226,10 +226,10 @@ void ConditionForm::refresh() {
   if (!kept)
     return;
   const Condition* draft = drafts_.find(id_);
-  show(draft ? *draft : *kept);
+  fill(draft ? *draft : *kept);
 }
 
-void ConditionForm::show(const Condition& condition) {
+void ConditionForm::fill(const Condition& condition) {
   draft_ = condition;
   title_->setText(QString::fromStdString(condition.name));
   showText(name_, QString::fromStdString(condition.name));

@@ -130,10 +130,10 @@ void RuleForm::refresh() {
   if (!kept)
     return;
   const Rule* draft = drafts_.find(id_);
-  show(draft ? *draft : *kept);
+  fill(draft ? *draft : *kept);
 }
 
-void RuleForm::show(const Rule& rule) {
+void RuleForm::fill(const Rule& rule) {
   draft_ = rule;
   const auto knowledge = document_.knowledge();
   for (RuleFormPart* part : parts_)
