@@ -108,13 +108,14 @@ void CataloguePanel::refreshNow() {
   timer_.setInterval(kDelay);
   stale_ = false;
   revision_ = document_.snapshot().revision;
-  // Another gap is another question: its best answer is shown, not the row one stood on before.
-  const bool moved = gap_ != selection_.gap();
+  // Another gap, or other people, is another question: its best answer is shown, not the row one stood on before.
+  const bool moved = gap_ != selection_.gap() || seenPeople_ != document_.seenPeople();
   gap_ = selection_.gap();
+  seenPeople_ = document_.seenPeople();
   const MovementId current = moved ? MovementId{} : currentMovement();
-  model_->setCandidates(document_.snapshot().knowledge,
-                        candidatesFor(document_.knowledge(), document_.plan(), document_.roster(), document_.day(),
-                                      *gap_, document_.seenPeople()));
+  model_->setCandidates(
+      document_.snapshot().knowledge,
+      candidatesFor(document_.knowledge(), document_.plan(), document_.roster(), document_.day(), *gap_, seenPeople_));
   afterArranging(current);
 }
 

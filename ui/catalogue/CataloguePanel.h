@@ -50,7 +50,8 @@ private:
   QTimer timer_;
   bool stale_ = true; // ranked for another class or gap
   quint64 revision_ = 0;
-  std::optional<Place> gap_;
+  std::optional<Place> gap_;         // that it was ranked for
+  std::vector<PersonId> seenPeople_; // and whom
 
   QLineEdit* search_;
   FilterBar* filters_;

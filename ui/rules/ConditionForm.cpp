@@ -234,10 +234,10 @@ void ConditionForm::refresh() {
   drafts_.followDocument();
   const Condition* draft = drafts_.find(id_);
   if (const Condition* shown = draft ? draft : findById(document_.own().conditions, id_))
-    show(*shown);
+    fill(*shown);
 }
 
-void ConditionForm::show(const Condition& condition) {
+void ConditionForm::fill(const Condition& condition) {
   draft_ = condition;
   title_->setText(QString::fromStdString(condition.name));
   showText(name_, QString::fromStdString(condition.name));

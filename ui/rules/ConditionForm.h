@@ -53,7 +53,7 @@ private:
   void settle(); // what has a name keeps its id
   void change(Condition after, const QString& what, const QString& gesture = {});
   void refresh();
-  void show(const Condition& condition);
+  void fill(const Condition& condition);
   void showQuestions();
   void goTo(int place);
 

@@ -138,10 +138,10 @@ void RuleForm::refresh() {
   drafts_.followDocument();
   const Rule* draft = drafts_.find(id_);
   if (const Rule* shown = draft ? draft : findById(document_.own().rules, id_))
-    show(*shown);
+    fill(*shown);
 }
 
-void RuleForm::show(const Rule& rule) {
+void RuleForm::fill(const Rule& rule) {
   draft_ = rule;
   const auto knowledge = document_.knowledge();
   for (RuleFormPart* part : parts_)

@@ -47,7 +47,7 @@ private:
   void takeSource(Source source);
   void changeSource(const Source& source, const QString& what, const QString& gesture);
   void refresh();
-  void show(const Rule& rule);
+  void fill(const Rule& rule);
   QString reachOf(const Rule& rule);
   void goTo(int place);
   QString keyOf(const QString& gesture) const;

@@ -256,6 +256,7 @@ TEST_F(Catalogue, ShowsWhatIsOpenToThePeopleTheClassIsSeenFor) {
     order.push_back(each.movement->id.value);
   EXPECT_EQ(shown(), order);
   EXPECT_NE(shown(), ranked());
+  EXPECT_EQ(list().currentIndex().row(), 0) << "the best for them";
 }
 
 TEST_F(Catalogue, FollowsTheKnowledgeOfTheStudio) {
