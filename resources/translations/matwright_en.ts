@@ -264,6 +264,16 @@
     </message>
 </context>
 <context>
+    <name>matwright::RuleForm</name>
+    <message numerus="yes">
+        <source>%n movement(s) of the catalogue ask for this as written</source>
+        <translation>
+            <numerusform>%n movement of the catalogue asks for this as written</numerusform>
+            <numerusform>%n movements of the catalogue ask for this as written</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>matwright::SwapMenu</name>
     <message numerus="yes">
         <source>%n caution(s) gone</source>

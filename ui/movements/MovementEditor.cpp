@@ -16,20 +16,11 @@
 #include <algorithm>
 
 namespace matwright {
-namespace {
-
-const Movement* ownMovement(const OwnKnowledge& own, const MovementId& id) {
-  const auto at = std::find_if(own.movements.begin(), own.movements.end(),
-                               [&](const Movement& movement) { return movement.id == id; });
-  return at == own.movements.end() ? nullptr : &*at;
-}
-
-} // namespace
 
 MovementEditor::MovementEditor(KnowledgeDocument& document, QWidget* parent)
-    : QWidget(parent), document_(document), title_(titleLabel({})), tabs_(new QTabWidget), state_(plainLabel({})),
-      list_(new FaultRows), facts_(new FactsPage), cues_(new CuesPage), poses_(new PosesPage),
-      options_(new OptionsPage) {
+    : QWidget(parent), document_(document), drafts_(document, &OwnKnowledge::movements), title_(titleLabel({})),
+      tabs_(new QTabWidget), state_(plainLabel({})), list_(new FaultRows), facts_(new FactsPage), cues_(new CuesPage),
+      poses_(new PosesPage), options_(new OptionsPage) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 8);
   column->setSpacing(6);
@@ -80,16 +71,12 @@ void MovementEditor::setReducedMotion(bool reduced) {
 }
 
 void MovementEditor::take(const Movement& movement, const QString& what, const QString& gesture) {
-  const Movement* kept = ownMovement(document_.own(), id_);
-  if (!kept || movement.id != id_)
+  if (!findById(document_.own().movements, id_) || movement.id != id_)
     return;
   const QString key =
       gesture.isEmpty() ? QString() : QStringLiteral("%1/%2").arg(QString::fromStdString(id_.value), gesture);
   const bool was = hasUnkept(id_);
-  drafts_.erase(id_);
-  const Movement before = *kept;
-  if (!document_.replace(movement, what, key)) {
-    drafts_[id_] = {movement, before};
+  if (!drafts_.put(movement, what, key)) {
     for (MovementPage* page : pages_)
       page->show(movement, document_.knowledge());
     judge(movement);
@@ -101,16 +88,12 @@ void MovementEditor::take(const Movement& movement, const QString& what, const Q
 }
 
 void MovementEditor::refresh() {
-  // What was changed elsewhere, as by undo, takes the place of what could not be kept.
-  std::erase_if(drafts_, [this](const auto& entry) {
-    const Movement* kept = ownMovement(document_.own(), entry.first);
-    return !kept || *kept != entry.second.kept;
-  });
-  const Movement* kept = ownMovement(document_.own(), id_);
+  drafts_.followDocument();
+  const Movement* kept = findById(document_.own().movements, id_);
   if (!kept)
     return;
-  const auto draft = drafts_.find(id_);
-  const Movement& movement = draft == drafts_.end() ? *kept : draft->second.movement;
+  const Movement* draft = drafts_.find(id_);
+  const Movement movement = draft ? *draft : *kept;
   for (MovementPage* page : pages_)
     page->show(movement, document_.knowledge());
   judge(movement);

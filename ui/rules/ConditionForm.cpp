@@ -43,7 +43,8 @@ bool isCodeShaped(const std::string& code) {
 }
 
 ConditionForm::ConditionForm(KnowledgeDocument& document, QWidget* parent)
-    : QWidget(parent), document_(document), title_(titleLabel({})), state_(plainLabel({})), codesNote_(faultLabel()),
+    : QWidget(parent), document_(document), drafts_(document, &OwnKnowledge::conditions), title_(titleLabel({})),
+      state_(plainLabel({})), codesNote_(faultLabel()),
       none_(softLabel(tr("Nothing: then rules for it speak for all who have it."))),
       name_(lineField(tr("Name of the condition"), kLongestName)), codes_(lineField(tr("ICD-10 codes"), kLongestCodes)),
       about_(new NoteField(tr("About the condition"), kLongestNote, 3)), questions_(new QWidget),
@@ -136,6 +137,19 @@ void ConditionForm::focusName() {
   name_->selectAll();
 }
 
+void ConditionForm::begin(const Condition& condition) {
+  document_.sealGesture();
+  drafts_.put(condition, tr("Add a condition"));
+  setCondition(condition.id);
+  Q_EMIT keptChanged();
+}
+
+void ConditionForm::drop(const ConditionId& condition) {
+  drafts_.drop(condition);
+  refresh();
+  Q_EMIT keptChanged();
+}
+
 void ConditionForm::dropUnkept() {
   drafts_.clear();
   refresh();
@@ -203,16 +217,12 @@ void ConditionForm::addRow() {
 }
 
 void ConditionForm::change(Condition after, const QString& what, const QString& gesture) {
-  const Condition* kept = withId(document_.own().conditions, id_);
-  if (!kept || after == draft_)
+  if (after == draft_ || (!findById(document_.own().conditions, id_) && !hasUnkept(id_)))
     return;
   const bool was = hasUnkept(id_);
-  drafts_.drop(id_);
-  const Condition before = *kept;
   const QString key =
       gesture.isEmpty() ? QString() : QStringLiteral("%1/%2").arg(QString::fromStdString(id_.value), gesture);
-  if (!document_.replace(after, what, key))
-    drafts_.put(after, before);
+  drafts_.put(after, what, key);
   if (draft_ != after)
     refresh();
   if (was != hasUnkept(id_))
@@ -221,12 +231,10 @@ void ConditionForm::change(Condition after, const QString& what, const QString& 
 }
 
 void ConditionForm::refresh() {
-  drafts_.dropOvertaken(document_.own().conditions);
-  const Condition* kept = withId(document_.own().conditions, id_);
-  if (!kept)
-    return;
+  drafts_.followDocument();
   const Condition* draft = drafts_.find(id_);
-  fill(draft ? *draft : *kept);
+  if (const Condition* shown = draft ? draft : findById(document_.own().conditions, id_))
+    fill(*shown);
 }
 
 void ConditionForm::fill(const Condition& condition) {

@@ -1,7 +1,6 @@
 #pragma once
 
-#include "ui/document/KnowledgeDocument.h"
-#include "ui/rules/Drafts.h"
+#include "ui/document/Drafts.h"
 #include "ui/rules/PlacedFaults.h"
 
 #include <QWidget>
@@ -28,7 +27,8 @@ public:
   explicit ConditionForm(KnowledgeDocument& document, QWidget* parent = nullptr);
   ~ConditionForm() override;
 
-  void setCondition(const ConditionId& condition); // one of one's own
+  void setCondition(const ConditionId& condition); // one of one's own, or a draft
+  void begin(const Condition& condition);          // as in RuleForm
   const ConditionId& condition() const { return id_; }
   const Condition& draft() const { return draft_; } // as it is shown, kept or not
   void focusName();
@@ -36,6 +36,8 @@ public:
   const std::vector<PlacedFault>& faults() const { return faults_; }
   bool hasUnkept(const ConditionId& condition) const { return drafts_.has(condition); }
   ConditionId firstUnkept() const { return drafts_.first(); } // or empty
+  std::vector<Condition> drafts() const { return drafts_.all(); }
+  void drop(const ConditionId& condition);
   void dropUnkept();
 
 Q_SIGNALS:

@@ -19,8 +19,9 @@
 namespace matwright {
 
 RuleForm::RuleForm(KnowledgeDocument& document, QWidget* parent)
-    : QWidget(parent), document_(document), meaning_(plainLabel({})), reach_(softLabel({})), state_(plainLabel({})),
-      list_(new FaultRows), who_(new RuleFormWho), grounds_(new RuleFormGrounds) {
+    : QWidget(parent), document_(document), drafts_(document, &OwnKnowledge::rules), meaning_(plainLabel({})),
+      reach_(softLabel({})), state_(plainLabel({})), list_(new FaultRows), who_(new RuleFormWho),
+      grounds_(new RuleFormGrounds) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 8);
   column->setSpacing(6);
@@ -66,6 +67,19 @@ void RuleForm::setRule(const RuleId& rule) {
 
 void RuleForm::focusFirst() { who_->focusFirst(); }
 
+void RuleForm::begin(const Rule& rule) {
+  document_.sealGesture();
+  drafts_.put(rule, tr("Add a rule"));
+  setRule(rule.id);
+  Q_EMIT keptChanged();
+}
+
+void RuleForm::drop(const RuleId& rule) {
+  drafts_.drop(rule);
+  refresh();
+  Q_EMIT keptChanged();
+}
+
 void RuleForm::dropUnkept() {
   drafts_.clear();
   refresh();
@@ -77,14 +91,10 @@ QString RuleForm::keyOf(const QString& gesture) const {
 }
 
 void RuleForm::take(const Rule& rule, const QString& what, const QString& gesture) {
-  const Rule* kept = withId(document_.own().rules, id_);
-  if (!kept || rule.id != id_)
+  if (rule.id != id_ || (!findById(document_.own().rules, id_) && !hasUnkept(id_)))
     return;
   const bool was = hasUnkept(id_);
-  drafts_.drop(id_);
-  const Rule before = *kept;
-  if (!document_.replace(rule, what, keyOf(gesture)))
-    drafts_.put(rule, before);
+  drafts_.put(rule, what, keyOf(gesture));
   if (draft_ != rule) // the document has not said so by itself
     refresh();
   if (was != hasUnkept(id_))
@@ -125,12 +135,10 @@ void RuleForm::changeSource(const Source& source, const QString& what, const QSt
 }
 
 void RuleForm::refresh() {
-  drafts_.dropOvertaken(document_.own().rules);
-  const Rule* kept = withId(document_.own().rules, id_);
-  if (!kept)
-    return;
+  drafts_.followDocument();
   const Rule* draft = drafts_.find(id_);
-  fill(draft ? *draft : *kept);
+  if (const Rule* shown = draft ? draft : findById(document_.own().rules, id_))
+    fill(*shown);
 }
 
 void RuleForm::fill(const Rule& rule) {

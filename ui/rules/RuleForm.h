@@ -1,7 +1,6 @@
 #pragma once
 
-#include "ui/document/KnowledgeDocument.h"
-#include "ui/rules/Drafts.h"
+#include "ui/document/Drafts.h"
 #include "ui/rules/PlacedFaults.h"
 #include "ui/rules/RuleReport.h"
 
@@ -25,7 +24,8 @@ class RuleForm : public QWidget {
 public:
   explicit RuleForm(KnowledgeDocument& document, QWidget* parent = nullptr);
 
-  void setRule(const RuleId& rule); // one of one's own
+  void setRule(const RuleId& rule); // one of one's own, or a draft
+  void begin(const Rule& rule);     // a new one, with an id, which is a draft until what is missing is there
   const RuleId& rule() const { return id_; }
   const Rule& draft() const { return draft_; } // as it is shown, kept or not
   void focusFirst();
@@ -33,7 +33,9 @@ public:
   const std::vector<PlacedFault>& faults() const { return faults_; }
   bool hasUnkept(const RuleId& rule) const { return drafts_.has(rule); }
   RuleId firstUnkept() const { return drafts_.first(); } // or empty
-  void dropUnkept();                                     // shows again what is kept
+  std::vector<Rule> drafts() const { return drafts_.all(); }
+  void drop(const RuleId& rule); // what cannot be kept of it
+  void dropUnkept();             // shows again what is kept
 
 Q_SIGNALS:
   void edited();      // by the user; draft() is another

@@ -11,6 +11,7 @@
 
 #include <QHBoxLayout>
 #include <QPushButton>
+#include <QStyle>
 #include <QVBoxLayout>
 
 namespace matwright {
@@ -75,7 +76,11 @@ void RulePage::show(const Rule& rule) {
                       : tr("This rule comes with the program and stays as it is. A copy of your own can be changed "
                            "freely, and speaks beside it."));
   copy_->setText(own ? tr("Copy") : tr("Copy to my own"));
-  copy_->setProperty("primary", !own);
+  if (copy_->property("primary").toBool() == own) {
+    copy_->setProperty("primary", !own);
+    copy_->style()->unpolish(copy_);
+    copy_->style()->polish(copy_);
+  }
   copy_->setEnabled(!locked);
   edit_->setVisible(own);
   edit_->setEnabled(!locked);

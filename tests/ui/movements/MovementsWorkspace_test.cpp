@@ -2,9 +2,9 @@
 #include "tests/support/NothingCut.h"
 #include "tests/support/PanelFixture.h"
 #include "ui/controls/Fields.h"
+#include "ui/controls/OrderedList.h"
 #include "ui/movements/MovementEditor.h"
 #include "ui/movements/MovementsWorkspace.h"
-#include "ui/controls/OrderedList.h"
 #include "ui/movements/PoseCanvas.h"
 
 #include <QCheckBox>
