@@ -81,7 +81,7 @@ void DemandForm::addSteps(const QString& name) {
   effort_->setMaximumWidth(90);
   keepWheelForFocus(effort_);
   grid->addWidget(besideLabel(tr("Effort from"), effort_), 1, 0, Qt::AlignTop);
-  grid->addWidget(effort_, 1, 1);
+  grid->addWidget(effort_, 1, 1, Qt::AlignTop);
   connect(effort_, &QSpinBox::valueChanged, this, [this](int effort) {
     Demand after = demand_;
     after.effortFrom = effort;

@@ -56,6 +56,7 @@ void QualifierTests::show(const std::vector<QualifierTest>& tests, const Conditi
     fillMenu();
   const bool askable = condition && !condition->qualifiers.empty();
   add_->setVisible(askable);
+  add_->setText(tests_.empty() ? tr("Only for some of them \u25be") : tr("And only when \u2026 \u25be"));
   showText(none_, !condition       ? tr("Choose a condition first, to tell people apart by what is known about it.")
                   : !askable       ? tr("Nothing is asked about this condition, so all who have it are alike.")
                   : tests_.empty() ? tr("All who have it.")

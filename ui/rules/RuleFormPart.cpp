@@ -7,6 +7,11 @@
 #include <utility>
 
 namespace matwright {
+namespace {
+
+constexpr int kNameWidth = 112;
+
+} // namespace
 
 void RuleFormPart::show(const Rule& rule, std::shared_ptr<const Knowledge> knowledge) {
   rule_ = rule;
@@ -30,6 +35,7 @@ QGridLayout* RuleFormPart::makeGrid(const QString& heading) {
   column->addWidget(hairline());
   column->addWidget(headingLabel(heading));
   auto* grid = fieldGrid();
+  grid->setColumnMinimumWidth(0, kNameWidth); // so that the fields of all parts stand in one line
   column->addLayout(grid);
   whenFocusLeaves(this, this, [this] { Q_EMIT left(); });
   return grid;

@@ -109,9 +109,9 @@ QString explanationOf(QualifierKind kind) {
   case QualifierKind::pregnancyWeek:
     return tr("The due date of a pregnancy. The week is counted back from it, forty being the last.");
   case QualifierKind::choice:
-    return tr("One answer out of a list of yours.");
+    return tr("One answer out of a list of yours, in the order that you give it.");
   case QualifierKind::flag:
-    return tr("Yes or no.");
+    return tr("A plain yes or no, or not known yet.");
   }
   return {};
 }
