@@ -1,5 +1,5 @@
 #include "core/figure/Settle.h"
-#include "core/knowledge/FaultList.h"
+#include "core/knowledge/FaultNotes.h"
 #include "core/knowledge/Shape.h"
 
 #include <cctype>
@@ -34,39 +34,39 @@ Variant variantOf(const Movement& movement, const Option* option, FeatureSet pla
           (movement.features | places).without(option->removes) | option->adds};
 }
 
-void checkDose(FaultList& faults, const Dose& dose) {
+void checkDose(FaultNotes& faults, const Dose& dose) {
   if (!isWellFormed(dose))
-    FaultList::compare(faults.add(FaultKind::outOfRange, Field::dose), dose.amount, Dose::kMost);
+    FaultNotes::compare(faults.add(FaultKind::outOfRange, Field::dose), dose.amount, Dose::kMost);
 }
 
-void checkTempo(FaultList& faults, const Tempo& tempo) {
+void checkTempo(FaultNotes& faults, const Tempo& tempo) {
   const double count = tempo.secondsPerCount.value();
   if (!(count >= Tempo::kFastestCount && count <= Tempo::kSlowestCount))
-    FaultList::compare(faults.add(FaultKind::outOfRange, Field::tempo), count,
-                       count > Tempo::kSlowestCount ? Tempo::kSlowestCount : Tempo::kFastestCount);
+    FaultNotes::compare(faults.add(FaultKind::outOfRange, Field::tempo), count,
+                        count > Tempo::kSlowestCount ? Tempo::kSlowestCount : Tempo::kFastestCount);
   if (tempo.phases.empty())
     faults.add(FaultKind::empty, Field::tempo);
   faults.entries(Field::tempo, tempo.phases.size(), Tempo::kMostPhases);
   for (std::size_t i = 0; i < tempo.phases.size(); ++i)
     if (const int counts = tempo.phases[i].counts; counts < 1 || counts > Tempo::kMostCounts)
-      FaultList::compare(faults.add(FaultKind::outOfRange, Field::tempo), counts, counts < 1 ? 1 : Tempo::kMostCounts)
+      FaultNotes::compare(faults.add(FaultKind::outOfRange, Field::tempo), counts, counts < 1 ? 1 : Tempo::kMostCounts)
           .place = i;
 }
 
-void checkPose(FaultList& faults, Field field, const Pose& pose) {
+void checkPose(FaultNotes& faults, Field field, const Pose& pose) {
   for (std::size_t i = 0; i < kWordCount<Joint>; ++i) {
     const auto joint = static_cast<Joint>(i);
     const double angle = angleOf(pose, joint);
     const AngleRange range = rangeOf(joint);
     if (range.contains(angle))
       continue;
-    Fault& fault = FaultList::compare(faults.add(FaultKind::jointTooFar, field), angle,
-                                      angle > range.most ? range.most : range.least);
+    Fault& fault = FaultNotes::compare(faults.add(FaultKind::jointTooFar, field), angle,
+                                       angle > range.most ? range.most : range.least);
     fault.joint = joint;
   }
   const Settled shape = settled(pose);
   if (const double gap = std::max(shape.largestGap, shape.deepestSink); gap >= kTouches)
-    FaultList::compare(faults.add(FaultKind::doesNotRest, field), gap, kTouches);
+    FaultNotes::compare(faults.add(FaultKind::doesNotRest, field), gap, kTouches);
 }
 
 // Whether a movement is reached again by going from it to what should be taught before.
@@ -85,7 +85,7 @@ bool leadsBack(const Movement& movement, const Knowledge& knowledge) {
   return false;
 }
 
-void checkNamed(FaultList& faults, Field field, const std::vector<MovementId>& named, const Movement& movement,
+void checkNamed(FaultNotes& faults, Field field, const std::vector<MovementId>& named, const Movement& movement,
                 const Knowledge& knowledge) {
   faults.entries(field, named.size(), Movement::kMostNamed);
   faults.once(field, named);
@@ -114,15 +114,15 @@ FeatureSet strainsOf(const Movement& movement, const Knowledge& knowledge) {
   return strains;
 }
 
-void checkCounters(FaultList& faults, const Movement& movement, const Knowledge& knowledge) {
+void checkCounters(FaultNotes& faults, const Movement& movement, const Knowledge& knowledge) {
   const FeatureSet strains = strainsOf(movement, knowledge);
   for (std::size_t i = 0; i < movement.counters.size(); ++i) {
     const Movement* counter = knowledge.catalogue.find(movement.counters[i]);
     if (!counter || counter->effort < movement.effort)
       continue;
     if (counter->effort > movement.effort) {
-      Fault& harder = FaultList::compare(faults.hint(FaultKind::harderCounter, Field::counters),
-                                         counter->effort.value(), movement.effort.value());
+      Fault& harder = FaultNotes::compare(faults.hint(FaultKind::harderCounter, Field::counters),
+                                          counter->effort.value(), movement.effort.value());
       harder.place = i;
       harder.what = counter->id.value;
     }
@@ -137,7 +137,7 @@ void checkCounters(FaultList& faults, const Movement& movement, const Knowledge&
 }
 
 // A feature that is never there without another.
-void checkBeside(FaultList& faults, FeatureSet all, Feature feature, FeatureSet also, bool hint) {
+void checkBeside(FaultNotes& faults, FeatureSet all, Feature feature, FeatureSet also, bool hint) {
   if (!all.contains(feature) || all.intersects(also))
     return;
   Fault& fault = faults.add(FaultKind::needsFeature, Field::features);
@@ -147,7 +147,7 @@ void checkBeside(FaultList& faults, FeatureSet all, Feature feature, FeatureSet 
 }
 
 // What features, tempo and dose say of one another.
-void checkWords(FaultList& faults, const Variant& variant, const Knowledge& knowledge) {
+void checkWords(FaultNotes& faults, const Variant& variant, const Knowledge& knowledge) {
   const Tempo& tempo = tempoOf(variant.movement, variant.option);
   const Dose& dose = doseOf(variant.movement, variant.option);
   const FeatureSet all = variant.all;
@@ -168,7 +168,7 @@ void checkWords(FaultList& faults, const Variant& variant, const Knowledge& know
   const double oneSide = workOf(dose, tempo, Sides::together, {}).whole.value();
   for (const auto& [feature, least] : {std::pair(Feature::stretchEnd, kStretchedFor), {Feature::isoHold, kHeldFor}})
     if (all.contains(feature) && oneSide <= least)
-      FaultList::compare(faults.add(FaultKind::tooShortFor, Field::features), oneSide, least).features = {feature};
+      FaultNotes::compare(faults.add(FaultKind::tooShortFor, Field::features), oneSide, least).features = {feature};
   if (variant.movement.repertoire == Repertoire::stretch && dose.unit != DoseUnit::repetitions &&
       oneSide > kStretchedFor)
     faults.addFeatures(FaultKind::shownOnly, Field::features, FeatureSet{Feature::stretchEnd}.without(all), true);
@@ -181,7 +181,7 @@ FeatureSet untoldWith(PropSet props) {
   return {Feature::wristLoad, Feature::oneLeg, Feature::kneeDeep, Feature::inverted};
 }
 
-void checkShapes(FaultList& faults, const Variant& variant, const KeyPoses& poses, const Knowledge& knowledge) {
+void checkShapes(FaultNotes& faults, const Variant& variant, const KeyPoses& poses, const Knowledge& knowledge) {
   const Shape shapes[] = {Shape(poses.start), Shape(poses.end)};
   const FeatureSet untold = untoldWith(propsOf(variant.movement, variant.option));
   const FeatureSet absent = unshown(variant.own, shapes);
@@ -199,7 +199,7 @@ void checkShapes(FaultList& faults, const Variant& variant, const KeyPoses& pose
   faults.addFeatures(FaultKind::shownOnly, Field::features, (plain & untold) | faint, true);
 }
 
-void checkPoses(FaultList& faults, const Variant& variant, const KeyPoses& poses, const Knowledge& knowledge) {
+void checkPoses(FaultNotes& faults, const Variant& variant, const KeyPoses& poses, const Knowledge& knowledge) {
   checkPose(faults, Field::startPose, poses.start);
   checkPose(faults, Field::endPose, poses.end);
   checkShapes(faults, variant, poses, knowledge);
@@ -216,7 +216,7 @@ std::vector<std::string> wordsOf(const std::string& text) {
 }
 
 // Words of cues that stand for props.
-void checkProps(FaultList& faults, const std::string& how, PropSet props) {
+void checkProps(FaultNotes& faults, const std::string& how, PropSet props) {
   static constexpr std::pair<std::string_view, PropSet> kWords[] = {
       {"ring", {Prop::ring}},       {"band", {Prop::band}},     {"strap", {Prop::band}},
       {"ball", {Prop::ball}},       {"roller", {Prop::roller}}, {"weight", {Prop::weights}},
@@ -229,7 +229,7 @@ void checkProps(FaultList& faults, const std::string& how, PropSet props) {
       faults.hint(FaultKind::propUnnamed, Field::how).what = name;
 }
 
-void checkOption(FaultList& faults, const Movement& movement, const Option& option, FeatureSet places,
+void checkOption(FaultNotes& faults, const Movement& movement, const Option& option, FeatureSet places,
                  const Knowledge& knowledge) {
   const FeatureSet before = movement.features | places;
   faults.text(Field::name, option.name, kLongestName);
@@ -238,7 +238,7 @@ void checkOption(FaultList& faults, const Movement& movement, const Option& opti
   faults.addFeatures(FaultKind::addsPresent, Field::adds, option.adds & before);
   const Effort effort = effortOf(movement, &option);
   if (option.kind == OptionKind::harder ? effort < movement.effort : effort > movement.effort)
-    FaultList::compare(faults.add(FaultKind::againstKind, Field::effort), effort.value(), movement.effort.value());
+    FaultNotes::compare(faults.add(FaultKind::againstKind, Field::effort), effort.value(), movement.effort.value());
   if (option.kind == OptionKind::easier)
     faults.addFeatures(FaultKind::againstKind, Field::adds, option.adds, true);
   if (option.kind == OptionKind::harder)
@@ -254,7 +254,7 @@ void checkOption(FaultList& faults, const Movement& movement, const Option& opti
     checkPoses(faults, variant, *option.poses, knowledge);
 }
 
-void checkName(FaultList& faults, const Movement& movement, const Knowledge& knowledge) {
+void checkName(FaultNotes& faults, const Movement& movement, const Knowledge& knowledge) {
   if (!faults.text(Field::name, movement.name, kLongestName))
     return;
   for (const Movement& other : knowledge.catalogue.movements())
@@ -267,7 +267,7 @@ void checkName(FaultList& faults, const Movement& movement, const Knowledge& kno
 } // namespace
 
 std::vector<Fault> faultsIn(const Movement& movement, const Knowledge& knowledge) {
-  FaultList faults;
+  FaultNotes faults;
   const FeatureSet places = positionFeatures(movement, knowledge);
   checkName(faults, movement, knowledge);
   faults.text(Field::about, movement.about, kLongestNote);

@@ -1,4 +1,4 @@
-#include "core/knowledge/FaultList.h"
+#include "core/knowledge/FaultNotes.h"
 #include "core/screening/ScopeForm.h"
 
 namespace matwright {
@@ -12,7 +12,7 @@ std::optional<std::size_t> before(const std::vector<Value>& values, std::size_t 
   return std::nullopt;
 }
 
-void checkQualifier(FaultList& faults, const QualifierSpec& spec, std::size_t place) {
+void checkQualifier(FaultNotes& faults, const QualifierSpec& spec, std::size_t place) {
   faults.text(Field::qualifiers, spec.name, kLongestNote, place);
   const bool chosen = spec.kind == QualifierKind::choice;
   if (chosen == spec.choices.empty())
@@ -49,7 +49,7 @@ bool fits(const QualifierTest& test, QualifierKind kind) {
   return !weeks && test.flag && test.choices.empty();
 }
 
-void checkTest(FaultList& faults, const QualifierTest& test, const Condition* condition, std::size_t place) {
+void checkTest(FaultNotes& faults, const QualifierTest& test, const Condition* condition, std::size_t place) {
   const auto note = [&](FaultKind kind, const std::string& what) {
     Fault& fault = faults.add(kind, Field::when);
     fault.place = place;
@@ -67,7 +67,7 @@ void checkTest(FaultList& faults, const QualifierTest& test, const Condition* co
       note(FaultKind::unknown, choice);
 }
 
-void checkDemand(FaultList& faults, const Demand& demand, const ScopeForm& form, Field field) {
+void checkDemand(FaultNotes& faults, const Demand& demand, const ScopeForm& form, Field field) {
   const bool features = !demand.any.empty() || !demand.all.empty();
   const bool steps = !demand.at.empty() || demand.effortFrom > 0;
   if ((features && !form.asks) || (steps && !form.onSteps))
@@ -75,10 +75,10 @@ void checkDemand(FaultList& faults, const Demand& demand, const ScopeForm& form,
   if (form.asks && !features && !(steps && form.onSteps))
     faults.add(FaultKind::empty, field);
   if (demand.effortFrom < 0 || demand.effortFrom > Effort::kHighest)
-    FaultList::compare(faults.add(FaultKind::outOfRange, field), demand.effortFrom, Effort::kHighest);
+    FaultNotes::compare(faults.add(FaultKind::outOfRange, field), demand.effortFrom, Effort::kHighest);
 }
 
-void checkThreshold(FaultList& faults, const Rule& rule, const ScopeForm& form) {
+void checkThreshold(FaultNotes& faults, const Rule& rule, const ScopeForm& form) {
   using enum ScopeForm::Amount;
   if (!rule.threshold) {
     if (form.amount == needed)
@@ -91,11 +91,11 @@ void checkThreshold(FaultList& faults, const Rule& rule, const ScopeForm& form) 
     return;
   }
   if (!(amount >= form.least && amount <= mostOf(unit)))
-    FaultList::compare(faults.add(FaultKind::outOfRange, Field::threshold), amount,
-                       amount > mostOf(unit) ? mostOf(unit) : form.least);
+    FaultNotes::compare(faults.add(FaultKind::outOfRange, Field::threshold), amount,
+                        amount > mostOf(unit) ? mostOf(unit) : form.least);
 }
 
-void checkAfter(FaultList& faults, const Rule& rule) {
+void checkAfter(FaultNotes& faults, const Rule& rule) {
   if (rule.scope != Scope::order) {
     if (rule.after)
       faults.add(FaultKind::doesNotFit, Field::after);
@@ -108,13 +108,13 @@ void checkAfter(FaultList& faults, const Rule& rule) {
   checkDemand(faults, rule.after->demand, formOf(Scope::order), Field::after);
   const double lasting = rule.after->lasting.value();
   if (lasting != 0 && !(lasting >= 1 && lasting <= Threshold::kMost))
-    FaultList::compare(faults.add(FaultKind::outOfRange, Field::after), lasting, lasting < 1 ? 1 : Threshold::kMost);
+    FaultNotes::compare(faults.add(FaultKind::outOfRange, Field::after), lasting, lasting < 1 ? 1 : Threshold::kMost);
 }
 
 } // namespace
 
 std::vector<Fault> faultsIn(const Condition& condition, const Knowledge& knowledge) {
-  FaultList faults;
+  FaultNotes faults;
   faults.text(Field::name, condition.name, kLongestName);
   faults.text(Field::about, condition.about, kLongestNote);
   for (std::size_t i = 0; i < condition.icd10.size(); ++i)
@@ -136,13 +136,13 @@ std::vector<Fault> faultsIn(const Condition& condition, const Knowledge& knowled
 }
 
 std::vector<Fault> faultsIn(const Source& source, const Knowledge&) {
-  FaultList faults;
+  FaultNotes faults;
   faults.text(Field::cite, source.cite, kLongestNote);
   return faults.take();
 }
 
 std::vector<Fault> faultsIn(const Rule& rule, const Knowledge& knowledge) {
-  FaultList faults;
+  FaultNotes faults;
   const Condition* condition = rule.condition ? knowledge.rules.findCondition(*rule.condition) : nullptr;
   if (rule.condition && !condition)
     faults.add(FaultKind::unknown, Field::condition).what = rule.condition->value;
@@ -157,8 +157,8 @@ std::vector<Fault> faultsIn(const Rule& rule, const Knowledge& knowledge) {
   faults.text(Field::why, rule.why, kLongestNote);
   faults.words(Field::instead, rule.instead, 1, Rule::kLongestInstead);
   if (rule.contested.size() > kLongestNote)
-    FaultList::compare(faults.add(FaultKind::tooLong, Field::contested), static_cast<double>(rule.contested.size()),
-                       kLongestNote);
+    FaultNotes::compare(faults.add(FaultKind::tooLong, Field::contested), static_cast<double>(rule.contested.size()),
+                        kLongestNote);
   if (rule.sources.empty() && rule.strength != Strength::practice)
     faults.add(FaultKind::withoutSource, Field::sources);
   faults.once(Field::sources, rule.sources);

@@ -5,8 +5,8 @@
 
 namespace matwright {
 
-// Paints a cell: the mark of its strongest caution, how many there are when more than one, and a folded corner where the
-// person has a variant. An empty cell stays empty.
+// Paints a cell: the mark of its strongest caution, how many there are when more than one, and a folded corner where
+// the person has a variant. An empty cell stays empty.
 class GroupDelegate : public QStyledItemDelegate {
   Q_OBJECT
 

@@ -3,6 +3,7 @@
 #include "ui/controls/DateField.h"
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
+#include "ui/inspector/ClassList.h"
 
 #include <QDoubleSpinBox>
 #include <QGridLayout>
@@ -24,7 +25,7 @@ ClassPage::ClassPage(PlanDocument& document, QWidget* parent)
     : QWidget(parent), document_(document), name_(lineField(tr("Name of the class"), kLongestName)),
       date_(new DateField(tr("Date of the class"), tr("No date: set one"))), target_(new QSpinBox),
       note_(new NoteField(tr("Note on the class"), kLongestNote, 4)), mobility_(new QDoubleSpinBox),
-      words_(new QSpinBox), settle_(new QSpinBox) {
+      words_(new QSpinBox), settle_(new QSpinBox), people_(new ClassList(document)) {
   target_->setRange(static_cast<int>(ClassPlan::kShortestTarget.minutes()),
                     static_cast<int>(ClassPlan::kLongestTarget.minutes()));
   target_->setSuffix(tr(" min"));
@@ -65,6 +66,7 @@ ClassPage::ClassPage(PlanDocument& document, QWidget* parent)
   add(tr("Words"), words_, tr("Of the set-up cues, spoken while people move"));
   add(tr("Settling"), settle_, tr("From being there to the first count"));
   column->addWidget(softLabel(tr("Choose a step to see and change it here.")));
+  column->addWidget(people_);
   column->addStretch(1);
   for (QWidget* field : {static_cast<QWidget*>(target_), static_cast<QWidget*>(mobility_),
                          static_cast<QWidget*>(words_), static_cast<QWidget*>(settle_)})
@@ -130,6 +132,7 @@ void ClassPage::refresh() {
   showValue(mobility_, plan.pace.mobility);
   showValue(words_, static_cast<int>(std::lround(plan.pace.wordsPerMinute)));
   showValue(settle_, static_cast<int>(std::lround(plan.pace.settle.value())));
+  people_->refresh();
 }
 
 } // namespace matwright

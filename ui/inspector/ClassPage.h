@@ -10,6 +10,7 @@ class QSpinBox;
 
 namespace matwright {
 
+class ClassList;
 class DateField;
 class NoteField;
 
@@ -35,6 +36,7 @@ private:
   QDoubleSpinBox* mobility_;
   QSpinBox* words_;
   QSpinBox* settle_;
+  ClassList* people_;
 };
 
 } // namespace matwright

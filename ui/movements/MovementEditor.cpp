@@ -1,5 +1,6 @@
 #include "ui/movements/MovementEditor.h"
 
+#include "ui/controls/FaultList.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/Scrolled.h"
 #include "ui/movements/CuesPage.h"
@@ -9,29 +10,16 @@
 #include "ui/movements/OptionsPage.h"
 #include "ui/movements/PosesPage.h"
 
-#include <QListWidget>
 #include <QScrollArea>
 #include <QTabWidget>
 #include <QVBoxLayout>
 #include <algorithm>
 
 namespace matwright {
-namespace {
-
-constexpr int kMostLines = 4; // of faults seen at once
-
-const Movement* ownMovement(const OwnKnowledge& own, const MovementId& id) {
-  const auto at = std::find_if(own.movements.begin(), own.movements.end(),
-                               [&](const Movement& movement) { return movement.id == id; });
-  return at == own.movements.end() ? nullptr : &*at;
-}
-
-} // namespace
-
 MovementEditor::MovementEditor(KnowledgeDocument& document, QWidget* parent)
-    : QWidget(parent), document_(document), title_(titleLabel({})), tabs_(new QTabWidget), state_(plainLabel({})),
-      list_(new QListWidget), facts_(new FactsPage), cues_(new CuesPage), poses_(new PosesPage),
-      options_(new OptionsPage) {
+    : QWidget(parent), document_(document), drafts_(document, &OwnKnowledge::movements), title_(titleLabel({})),
+      tabs_(new QTabWidget), state_(plainLabel({})), list_(new FaultList), facts_(new FactsPage), cues_(new CuesPage),
+      poses_(new PosesPage), options_(new OptionsPage) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 8);
   column->setSpacing(6);
@@ -45,11 +33,7 @@ MovementEditor::MovementEditor(KnowledgeDocument& document, QWidget* parent)
   addPage(poses_, tr("Poses"), true);
   addPage(new FeaturesPage, tr("Asks of the body"), true);
   addPage(options_, tr("Options"), false);
-  list_->setAccessibleName(tr("What is to be put right"));
-  list_->setWordWrap(true);
-  list_->setSelectionMode(QAbstractItemView::SingleSelection);
-  connect(list_, &QListWidget::itemClicked, this, [this](QListWidgetItem* item) { goTo(list_->row(item)); });
-  connect(list_, &QListWidget::itemActivated, this, [this](QListWidgetItem* item) { goTo(list_->row(item)); });
+  connect(list_, &FaultList::chosen, this, &MovementEditor::goTo);
   connect(tabs_, &QTabWidget::currentChanged, this, [this] { document_.sealGesture(); });
   connect(&document, &KnowledgeDocument::changed, this, &MovementEditor::refresh);
 }
@@ -86,16 +70,12 @@ void MovementEditor::setReducedMotion(bool reduced) {
 }
 
 void MovementEditor::take(const Movement& movement, const QString& what, const QString& gesture) {
-  const Movement* kept = ownMovement(document_.own(), id_);
-  if (!kept || movement.id != id_)
+  if (!findById(document_.own().movements, id_) || movement.id != id_)
     return;
   const QString key =
       gesture.isEmpty() ? QString() : QStringLiteral("%1/%2").arg(QString::fromStdString(id_.value), gesture);
   const bool was = hasUnkept(id_);
-  drafts_.erase(id_);
-  const Movement before = *kept;
-  if (!document_.replace(movement, what, key)) {
-    drafts_[id_] = {movement, before};
+  if (!drafts_.put(movement, what, key)) {
     for (MovementPage* page : pages_)
       page->show(movement, document_.knowledge());
     judge(movement);
@@ -107,16 +87,12 @@ void MovementEditor::take(const Movement& movement, const QString& what, const Q
 }
 
 void MovementEditor::refresh() {
-  // What was changed elsewhere, as by undo, takes the place of what could not be kept.
-  std::erase_if(drafts_, [this](const auto& entry) {
-    const Movement* kept = ownMovement(document_.own(), entry.first);
-    return !kept || *kept != entry.second.kept;
-  });
-  const Movement* kept = ownMovement(document_.own(), id_);
+  drafts_.followDocument();
+  const Movement* kept = findById(document_.own().movements, id_);
   if (!kept)
     return;
-  const auto draft = drafts_.find(id_);
-  const Movement& movement = draft == drafts_.end() ? *kept : draft->second.movement;
+  const Movement* draft = drafts_.find(id_);
+  const Movement movement = draft ? *draft : *kept;
   for (MovementPage* page : pages_)
     page->show(movement, document_.knowledge());
   judge(movement);
@@ -137,12 +113,10 @@ void MovementEditor::showFaults() {
     tabs_->setTabText(static_cast<int>(i),
                       here > 0 ? QStringLiteral("\u25b2 %1 (%2)").arg(names_[i]).arg(here) : names_[i]);
   }
-  list_->clear();
+  std::vector<FaultLine> lines;
   for (const FieldFault& fault : faults_)
-    list_->addItem(lineOf({QStringLiteral("%1: %2").arg(text(fault.field), fault.words), fault.hint}));
-  list_->setVisible(!faults_.empty());
-  const int lines = std::min(kMostLines, static_cast<int>(faults_.size()));
-  list_->setFixedHeight(lines * (fontMetrics().lineSpacing() + 8) + 6);
+    lines.push_back({QStringLiteral("%1: %2").arg(text(fault.field), fault.words), fault.hint});
+  list_->show(lines);
   const bool wrong = std::any_of(faults_.begin(), faults_.end(), [](const FieldFault& fault) { return !fault.hint; });
   if (hasUnkept(id_))
     state_->setText(tr("Not kept yet: this has to be put right first. Choose a line to go there."));

@@ -1,18 +1,16 @@
 #pragma once
 
-#include "ui/document/KnowledgeDocument.h"
+#include "ui/document/Drafts.h"
 #include "ui/movements/MovementPage.h"
 
-#include <map>
-
 class QLabel;
-class QListWidget;
 class QTabWidget;
 
 namespace matwright {
 
 class CuesPage;
 class FactsPage;
+class FaultList;
 class OptionsPage;
 class PosesPage;
 
@@ -30,19 +28,14 @@ public:
   void setReducedMotion(bool reduced);
 
   const std::vector<FieldFault>& faults() const { return faults_; }
-  bool hasUnkept(const MovementId& movement) const { return drafts_.contains(movement); }
-  MovementId firstUnkept() const { return drafts_.empty() ? MovementId{} : drafts_.begin()->first; } // or empty
-  void dropUnkept(); // shows again what is kept
+  bool hasUnkept(const MovementId& movement) const { return drafts_.find(movement) != nullptr; }
+  MovementId firstUnkept() const { return drafts_.first(); } // or empty
+  void dropUnkept();                                         // shows again what is kept
 
 Q_SIGNALS:
   void keptChanged(); // a movement has become one that cannot be kept yet, or can
 
 private:
-  struct Draft {
-    Movement movement;
-    Movement kept; // as the document had it then
-  };
-
   void addPage(MovementPage* page, const QString& name, bool scrolls);
   void take(const Movement& movement, const QString& what, const QString& gesture);
   void refresh();
@@ -52,14 +45,14 @@ private:
 
   KnowledgeDocument& document_;
   MovementId id_;
-  std::map<MovementId, Draft> drafts_;
+  Drafts<Movement> drafts_;
   std::vector<FieldFault> faults_;
   std::vector<MovementPage*> pages_;
   QStringList names_; // of the pages
   QLabel* title_;
   QTabWidget* tabs_;
   QLabel* state_;
-  QListWidget* list_;
+  FaultList* list_;
   FactsPage* facts_;
   CuesPage* cues_;
   PosesPage* poses_;

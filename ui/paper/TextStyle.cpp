@@ -18,7 +18,7 @@ hr { background-color: @line; }
 a { color: @ink; text-decoration: none; }
 .soft { color: @inkSoft; font-size: small; }
 .level { font-weight: 600; }
-.band { font-size: large; text-indent: 5px; background-color: @band; }
+.band { font-size: large; background-color: @band; }
 .ruled { border-top: 1px solid @line; }
 )");
   const std::pair<const char*, QColor> names[] = {

@@ -105,7 +105,8 @@ void ConditionEditor::show(const PersonCondition& held, Date day) {
     open |= known == held.qualifiers.end();
     field->show(known == held.qualifiers.end() ? std::nullopt : std::optional{known->second}, day);
   }
-  showText(openHint_, open ? tr("What is not known counts as if it held, to be on the careful side.") : QString());
+  showText(openHint_,
+           open ? tr("What is not known mostly counts as if it held, to be on the careful side.") : QString());
   note_->showNote(QString::fromStdString(held.note));
   showClearances(day);
 }

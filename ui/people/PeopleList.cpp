@@ -2,6 +2,7 @@
 
 #include "ui/controls/Labels.h"
 #include "ui/controls/RowText.h"
+#include "ui/text/PeopleText.h"
 #include "ui/theme/Theme.h"
 
 #include <QAbstractItemView>
@@ -111,14 +112,7 @@ QString PeopleList::conditionsOf(const PersonId& id) const {
   const Person* person = people_.find(id);
   if (!person)
     return tr("nothing is known, so nothing can be screened");
-  QStringList names;
-  for (const PersonCondition& held : person->conditions) {
-    const Condition* condition = plan_.knowledge().rules.findCondition(held.condition);
-    const QString name = QString::fromStdString(condition ? condition->name : held.condition.value);
-    if (!names.contains(name))
-      names << name;
-  }
-  return names.isEmpty() ? tr("no condition noted") : names.join(QStringLiteral("; "));
+  return conditionNames(*person, plan_.knowledge().rules);
 }
 
 QVariant PeopleList::data(const QModelIndex& index, int role) const {

@@ -88,7 +88,7 @@ CardPreview::CardPreview(PlanDocument& document, Settings& settings, QWidget* pa
   layout->addWidget(bar_);
   layout->addWidget(note_);
   layout->addWidget(scroll, 1);
-  resize(680, 860);
+  resize(onScreen({680, 860}, *this));
 
   connect(names_, &QCheckBox::toggled, &settings_, &Settings::setNamesOnCard);
   connect(pages_, &QComboBox::activated, this, &CardPreview::refresh);

@@ -13,9 +13,15 @@
 #include <QPrinter>
 #include <QPrinterInfo>
 #include <QPushButton>
+#include <QScreen>
 #include <memory>
 
 namespace matwright {
+
+QSize onScreen(QSize wanted, const QWidget& window) {
+  constexpr QSize kFrame(16, 48); // of most window managers
+  return wanted.boundedTo(window.screen()->availableSize() - kFrame);
+}
 
 PaperBar::PaperBar(Settings& settings, QWidget* parent)
     : QWidget(parent), settings_(settings), paper_(new QComboBox), choices_(new QHBoxLayout) {

@@ -13,6 +13,9 @@ class QRectF;
 
 namespace matwright {
 
+// The size wanted for a window, or what of it the screen has room for.
+QSize onScreen(QSize wanted, const QWidget& window);
+
 // What is done with something laid out on paper: choosing the paper, printing, saving as PDF, closing.
 class PaperBar : public QWidget {
   Q_OBJECT

@@ -19,13 +19,14 @@ TextPreview::TextPreview(Settings& settings, QWidget* parent)
   note_->setWordWrap(true);
   note_->hide();
   browser_->setOpenLinks(false);
+  browser_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff); // all of it wraps
   browser_->document()->setDocumentMargin(14);
   browser_->document()->setIndentWidth(kTextIndent);
   auto* layout = new QVBoxLayout(this);
   layout->addWidget(bar_);
   layout->addWidget(note_);
   layout->addWidget(browser_, 1);
-  resize(720, 820);
+  resize(onScreen({720, 820}, *this));
 
   bar_->pdf = [this] { return textPdf(sheet_, bar_->paper()); };
   bar_->job = [this] {

@@ -107,15 +107,14 @@ void ConditionPage::fill(const Condition* condition) {
 }
 
 void ConditionPage::fillRules(const Condition* condition) {
-  const Knowledge& knowledge = *document_.knowledge();
+  const RuleBook& book = document_.knowledge()->rules;
   FactGrid* lines = freshFacts(*column_, rules_, tr("What they say"));
   lines->setVerticalSpacing(10);
   int count = 0;
-  for (const RuleGroup& group : ruleGroups(knowledge, {}, {}))
+  for (const RuleGroup& group : ruleGroups(book, {}, {}))
     if (group.condition == (condition ? std::optional{condition->id} : std::nullopt))
       for (const RuleRow& row : group.rows)
-        lines->addWidget(new RuleLines(row, QString::fromStdString(findRule(knowledge.rules, row.rule)->why)), count++,
-                         0, 1, 2);
+        lines->addWidget(new RuleLines(row, QString::fromStdString(findRule(book, row.rule)->why)), count++, 0, 1, 2);
   rules_->setVisible(count > 0);
 }
 

@@ -55,19 +55,24 @@ bool fits(const Condition& condition, const RuleFilter& filter) {
   return !whose.asksForMoreThanWords() && (!filter.own || isOwn(condition.id));
 }
 
-RuleRow rowOf(const Rule& rule, const RuleBook& book) {
+QString markOf(bool own, bool unkept) {
+  return unkept ? tr("\u25b2 your own, not kept yet") : own ? tr("your own") : QString();
+}
+
+RuleRow rowOf(const Rule& rule, const RuleBook& book, bool unkept) {
   RuleRow row;
   row.rule = rule.id;
   row.level = rule.level;
-  row.title = QStringLiteral("%1: %2").arg(withCapital(text(rule.level)), titleText(rule));
+  const QString title = titleText(rule);
+  row.title =
+      QStringLiteral("%1: %2").arg(withCapital(text(rule.level)), title.isEmpty() ? tr("(not written yet)") : title);
   QStringList facts;
   if (const QString tests = testsText(rule, book); !tests.isEmpty())
     facts << tests;
   facts << placeText(rule) << shortText(rule.strength);
   row.body = facts.join(QStringLiteral(" \u00b7 "));
-  if (isOwn(rule.id))
-    row.mark = tr("your own");
-  else if (thresholdIsChanged(rule))
+  row.mark = markOf(isOwn(rule.id), unkept);
+  if (thresholdIsChanged(rule))
     row.mark = tr("your threshold; usually %1").arg(amountText(rule.threshold->usual, rule.threshold->unit));
   row.spoken = QStringList{row.title, row.body}.join(QStringLiteral(". "));
   if (!row.mark.isEmpty())
@@ -100,9 +105,8 @@ std::set<RuleId> rulesConcerning(const RuleBook& book, std::span<const Person> p
   return all;
 }
 
-std::vector<RuleGroup> ruleGroups(const Knowledge& knowledge, const RuleFilter& filter,
-                                  const std::set<RuleId>& onFile) {
-  const RuleBook& book = knowledge.rules;
+std::vector<RuleGroup> ruleGroups(const RuleBook& book, const RuleFilter& filter, const std::set<RuleId>& onFile,
+                                  const Unkept& unkept) {
   const QStringList words = filter.words.split(QLatin1Char(' '), Qt::SkipEmptyParts);
   std::map<ConditionId, std::vector<const Rule*>> rules; // an empty id for none
   for (const Rule& rule : book.rules)
@@ -122,17 +126,19 @@ std::vector<RuleGroup> ruleGroups(const Knowledge& knowledge, const RuleFilter& 
     const auto& all = rules[condition ? condition->id : ConditionId{}];
     RuleGroup group;
     for (const Rule* rule : all)
-      if (fits(*rule, filter, onFile) &&
-          (words.empty() || hasAll(words, about + QLatin1Char(' ') + searched(*rule, book))))
-        group.rows.push_back(rowOf(*rule, book));
-    if (group.rows.empty() && !(all.empty() && condition && fits(*condition, filter) && hasAll(words, about)))
+      if (const bool draft = unkept.rules.contains(rule->id);
+          draft || (fits(*rule, filter, onFile) &&
+                    (words.empty() || hasAll(words, about + QLatin1Char(' ') + searched(*rule, book)))))
+        group.rows.push_back(rowOf(*rule, book, draft));
+    const bool draft = condition && unkept.conditions.contains(condition->id);
+    if (group.rows.empty() && !draft && !(all.empty() && condition && fits(*condition, filter) && hasAll(words, about)))
       continue;
     std::stable_sort(group.rows.begin(), group.rows.end(),
                      [](const RuleRow& a, const RuleRow& b) { return a.level > b.level; });
     if (condition) {
       group.condition = condition->id;
-      group.title = QString::fromStdString(condition->name);
-      group.mark = isOwn(condition->id) ? tr("your own") : QString();
+      group.title = condition->name.empty() ? tr("(no name yet)") : QString::fromStdString(condition->name);
+      group.mark = markOf(isOwn(condition->id), draft);
     } else {
       group.title = about;
     }

@@ -31,7 +31,7 @@ struct RuleRow {
   RuleId rule;
   Level level{};
   QString title, body;
-  QString mark;   // "your own", "your threshold"; empty for none
+  QString mark;   // "your own", "not kept yet", "your threshold"; empty for none
   QString spoken; // all of it
 };
 
@@ -39,14 +39,21 @@ struct RuleRow {
 struct RuleGroup {
   std::optional<ConditionId> condition;
   QString title, body;
-  QString mark; // "your own"; empty for none
+  QString mark; // "your own", "not kept yet"; empty for none
   std::vector<RuleRow> rows;
+};
+
+// What of one's own is written, but cannot be kept yet. It is listed whatever is asked for.
+struct Unkept {
+  std::set<RuleId> rules;
+  std::set<ConditionId> conditions;
 };
 
 // Those for everybody first, then by the names of the conditions; in each group the strongest first. A group without
 // rows is left out, except that a condition for which there is no rule yet is there when no more is asked than words
 // that it has and whose it is.
-std::vector<RuleGroup> ruleGroups(const Knowledge& knowledge, const RuleFilter& filter, const std::set<RuleId>& onFile);
+std::vector<RuleGroup> ruleGroups(const RuleBook& book, const RuleFilter& filter, const std::set<RuleId>& onFile,
+                                  const Unkept& unkept = {});
 
 // The rules that hold for somebody of these on a day whatever the class, without those for everybody.
 std::set<RuleId> rulesConcerning(const RuleBook& book, std::span<const Person> people, Date day);

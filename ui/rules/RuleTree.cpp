@@ -37,6 +37,7 @@ void RuleTree::show(const std::vector<RuleGroup>& groups, bool open) {
   const QScopedValueRollback quiet(filling_, true);
   const auto before = current();
   const int scrolled = verticalScrollBar()->value();
+  const bool seen = viewport()->rect().intersects(visualRect(currentIndex()));
   setUpdatesEnabled(false);
   groups_ = groups;
   allOpen_ = open;
@@ -72,6 +73,8 @@ void RuleTree::show(const std::vector<RuleGroup>& groups, bool open) {
       setCurrentIndex(again);
   setUpdatesEnabled(true);
   verticalScrollBar()->setValue(scrolled);
+  if (seen && currentIndex().isValid())
+    scrollTo(currentIndex()); // it may stand elsewhere now
 }
 
 std::optional<RuleChoice> RuleTree::choiceAt(const QModelIndex& index) const {

@@ -6,6 +6,7 @@
 #include "ui/controls/Scrolled.h"
 #include "ui/document/KnowledgeExchange.h"
 #include "ui/rules/ConditionPage.h"
+#include "ui/rules/OwnEditor.h"
 #include "ui/rules/RuleFilterBar.h"
 #include "ui/rules/RulePage.h"
 #include "ui/text/CautionText.h"
@@ -26,7 +27,7 @@
 namespace matwright {
 namespace {
 
-enum Stage { kRulePage, kConditionPage };
+enum Stage { kRulePage, kConditionPage, kEditor };
 
 } // namespace
 
@@ -34,9 +35,11 @@ RulesWorkspace::RulesWorkspace(KnowledgeDocument& document, PlanDocument& plan, 
     : QWidget(parent), document_(document), plan_(plan), tree_(new RuleTree),
       side_(new ListSide(tr("Rules"), tr("Search conditions, rules and sources"),
                          tr("No rule is found by these words and filters."), tree_)),
-      filters_(new RuleFilterBar), import_(new QPushButton(tr("Import \u2026"))),
+      filters_(new RuleFilterBar), newRule_(new QPushButton(tr("New rule"))),
+      newCondition_(new QPushButton(tr("New condition"))), import_(new QPushButton(tr("Import \u2026"))),
       export_(new QPushButton(tr("Export \u25be"))), stack_(new QStackedWidget),
-      rulePage_(new RulePage(document, plan)), conditionPage_(new ConditionPage(document, plan)) {
+      rulePage_(new RulePage(document, plan)), conditionPage_(new ConditionPage(document, plan)),
+      editor_(new OwnEditor(document)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(0);
@@ -54,8 +57,10 @@ RulesWorkspace::RulesWorkspace(KnowledgeDocument& document, PlanDocument& plan, 
 
   connect(tree_, &RuleTree::currentChanged, this, [this] {
     say({});
-    if (const auto choice = tree_->current())
+    if (const auto choice = tree_->current(); choice && *choice != current_) {
       current_ = *choice;
+      editing_ = false;
+    }
     for (QScrollArea* area : stack_->findChildren<QScrollArea*>(QString(), Qt::FindDirectChildrenOnly))
       area->verticalScrollBar()->setValue(0);
     refresh();
@@ -68,7 +73,16 @@ RulesWorkspace::RulesWorkspace(KnowledgeDocument& document, PlanDocument& plan, 
   connect(rulePage_, &RulePage::removeWanted, this, &RulesWorkspace::askRemove);
   connect(rulePage_, &RulePage::refused, this,
           [this](const std::vector<Error>& errors) { say(text(errors.front()), true); });
+  connect(rulePage_, &RulePage::editWanted, this, &RulesWorkspace::edit);
   connect(conditionPage_, &ConditionPage::removeWanted, this, &RulesWorkspace::askRemove);
+  connect(conditionPage_, &ConditionPage::editWanted, this, &RulesWorkspace::edit);
+  connect(conditionPage_, &ConditionPage::ruleWanted, this, &RulesWorkspace::addRule);
+  connect(editor_, &OwnEditor::removeWanted, this, &RulesWorkspace::askRemove);
+  connect(editor_, &OwnEditor::unkeptChanged, this, &RulesWorkspace::fillList);
+  connect(editor_, &OwnEditor::done, this, [this] {
+    editing_ = false;
+    refresh();
+  });
   refreshAll();
 }
 
@@ -80,8 +94,11 @@ QWidget* RulesWorkspace::makeSide() {
   exportAll_ = menu->addAction(tr("All of my own, with movements \u2026"));
   export_->setMenu(menu);
   export_->setStyleSheet(QStringLiteral("QPushButton::menu-indicator { image: none; width: 0; }"));
-  for (QPushButton* button : {import_, export_})
+  newRule_->setProperty("primary", true);
+  for (QPushButton* button : {newRule_, newCondition_, import_, export_})
     side_->addButton(button);
+  connect(newRule_, &QPushButton::clicked, this, &RulesWorkspace::addRule);
+  connect(newCondition_, &QPushButton::clicked, this, &RulesWorkspace::addCondition);
   connect(import_, &QPushButton::clicked, this, &RulesWorkspace::askImport);
   connect(exportThis_, &QAction::triggered, this, [this] {
     askExport(currentWithWhatItNames(),
@@ -97,6 +114,7 @@ QWidget* RulesWorkspace::makeSide() {
 QWidget* RulesWorkspace::makeStage() {
   stack_->addWidget(scrolled(rulePage_));
   stack_->addWidget(scrolled(conditionPage_));
+  stack_->addWidget(editor_);
   stack_->setMinimumWidth(480);
   return stack_;
 }
@@ -107,6 +125,19 @@ const Rule* RulesWorkspace::rule() const {
 
 const Condition* RulesWorkspace::condition() const {
   return current_.condition ? document_.knowledge()->rules.findCondition(*current_.condition) : nullptr;
+}
+
+bool RulesWorkspace::isThere() const {
+  return current_ == RuleChoice{} || rule() || condition() || editor_->isUnkept(current_);
+}
+
+std::optional<RuleChoice> RulesWorkspace::firstUnkept() const { return editor_->firstUnkept(); }
+
+QString RulesWorkspace::nameOf(const RuleChoice& choice) const { return editor_->nameOf(choice); }
+
+void RulesWorkspace::dropUnkept() {
+  editor_->dropUnkept();
+  refreshAll();
 }
 
 void RulesWorkspace::show(const RuleChoice& choice) {
@@ -140,7 +171,8 @@ void RulesWorkspace::fillList() {
   RuleFilter filter = filters_->filter();
   filter.words = side_->search()->text();
   const auto knowledge = document_.knowledge();
-  const auto groups = ruleGroups(*knowledge, filter, rulesConcerning(knowledge->rules, plan_.roster(), plan_.day()));
+  const auto groups = ruleGroups(editor_->over(knowledge->rules), filter,
+                                 rulesConcerning(knowledge->rules, plan_.roster(), plan_.day()), editor_->unkept());
   tree_->show(groups, filter.asks());
   side_->showNone(groups.empty());
   if (tree_->current() != current_ && tree_->has(current_))
@@ -149,9 +181,14 @@ void RulesWorkspace::fillList() {
 
 void RulesWorkspace::refresh() {
   // What is gone, as by undo, is not looked at any longer.
-  if ((current_.rule && !rule()) || (current_.condition && !condition()))
+  if (!isThere())
     current_ = {};
-  if (const Rule* shown = rule()) {
+  const bool own = (current_.rule && isOwn(*current_.rule)) || (current_.condition && isOwn(*current_.condition));
+  if (own && (editing_ || editor_->isUnkept(current_))) {
+    editing_ = true; // until it is done, though it can be kept meanwhile
+    editor_->show(current_);
+    stack_->setCurrentIndex(kEditor);
+  } else if (const Rule* shown = rule()) {
     rulePage_->show(*shown);
     stack_->setCurrentIndex(kRulePage);
   } else {
@@ -159,7 +196,8 @@ void RulesWorkspace::refresh() {
     stack_->setCurrentIndex(kConditionPage);
   }
   const bool locked = !document_.lockedBy().empty();
-  import_->setEnabled(!locked);
+  for (QPushButton* button : {newRule_, newCondition_, import_})
+    button->setEnabled(!locked);
   export_->setEnabled(!document_.own().empty());
   exportThis_->setEnabled(!currentWithWhatItNames().empty());
   exportScreening_->setEnabled(!screeningOf(document_.own()).empty());
@@ -167,6 +205,28 @@ void RulesWorkspace::refresh() {
     say(tr("The rules of this studio cannot be read, so nothing can be changed here: %1")
             .arg(text(document_.lockedBy().front())),
         true);
+}
+
+void RulesWorkspace::begin(const RuleChoice& choice) {
+  show(choice);
+  editor_->focusFirst();
+}
+
+void RulesWorkspace::addRule() {
+  auto condition = current_.condition;
+  if (const Rule* shown = rule())
+    condition = shown->condition;
+  if (condition && !document_.knowledge()->rules.findCondition(*condition))
+    condition.reset(); // a condition that is not kept yet has no rules
+  begin(editor_->begin(blankRule(condition, plan_.day())));
+}
+
+void RulesWorkspace::addCondition() { begin(editor_->begin(Condition{})); }
+
+void RulesWorkspace::edit() {
+  editing_ = true;
+  refresh();
+  editor_->focusFirst();
 }
 
 void RulesWorkspace::copyCurrent() {
@@ -178,6 +238,7 @@ void RulesWorkspace::copyCurrent() {
   if (!added)
     return say(text(added.error().front()), true);
   show({*added, {}});
+  edit();
 }
 
 void RulesWorkspace::askRemove() {
@@ -206,8 +267,8 @@ void RulesWorkspace::askRemove() {
       more << tr("It stays on file for %1, but then no rule knows it.").arg(people.join(QStringLiteral(", ")));
     box->setInformativeText(more.join(QLatin1Char('\n')));
   } else {
-    delete box;
-    return;
+    box->setWindowTitle(tr("Not kept yet"));
+    box->setText(tr("Remove \u201c%1\u201d? It was never kept, so nothing brings it back.").arg(nameOf(current_)));
   }
   QPushButton* remove = box->addButton(tr("Remove"), QMessageBox::DestructiveRole);
   box->setDefaultButton(box->addButton(QMessageBox::Cancel));
@@ -220,6 +281,7 @@ void RulesWorkspace::askRemove() {
 
 void RulesWorkspace::removeCurrent() {
   const auto after = tree_->neighbour();
+  editor_->drop(current_);
   const auto done = current_.rule        ? document_.remove(*current_.rule, tr("Remove a rule"))
                     : current_.condition ? document_.remove(*current_.condition, tr("Remove a condition"))
                                          : KnowledgeDocument::Done{};

@@ -15,6 +15,7 @@ namespace matwright {
 
 class ConditionPage;
 class ListSide;
+class OwnEditor;
 class RuleFilterBar;
 class RulePage;
 
@@ -30,6 +31,11 @@ public:
   // Filters that hide it are taken away.
   void show(const RuleChoice& choice);
 
+  // What is written of one's own and cannot be kept yet, and is nowhere but here.
+  std::optional<RuleChoice> firstUnkept() const;
+  QString nameOf(const RuleChoice& choice) const;
+  void dropUnkept();
+
   // With their results said in the workspace.
   void importFrom(const QString& file);
   void exportTo(const OwnKnowledge& given, const QString& file);
@@ -43,7 +49,11 @@ private:
   void refreshAll(); // later, while it is not seen
   void fillList();
   void refresh();
+  void begin(const RuleChoice& choice);
+  void addRule();
+  void addCondition();
   void copyCurrent();
+  void edit();
   void askRemove();
   void removeCurrent();
   void askImport();
@@ -51,7 +61,8 @@ private:
   OwnKnowledge currentWithWhatItNames() const;
   void say(const QString& words, bool wrong = false);
 
-  const Rule* rule() const;           // that is looked at; null for none
+  bool isThere() const;               // what is looked at, kept or not
+  const Rule* rule() const;           // that is looked at and kept; null for none
   const Condition* condition() const; // the same
 
   KnowledgeDocument& document_;
@@ -61,11 +72,13 @@ private:
   RuleTree* tree_;
   ListSide* side_;
   RuleFilterBar* filters_;
-  QPushButton *import_, *export_;
+  QPushButton *newRule_, *newCondition_, *import_, *export_;
   QAction *exportThis_, *exportScreening_, *exportAll_;
   QStackedWidget* stack_;
   RulePage* rulePage_;
   ConditionPage* conditionPage_;
+  OwnEditor* editor_;
+  bool editing_ = false; // the form is shown in place of the page
 };
 
 } // namespace matwright

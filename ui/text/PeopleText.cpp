@@ -26,4 +26,16 @@ QString shortNames(std::span<const PersonId> people, std::span<const Person> ros
   return QLocale().createSeparatedList(names);
 }
 
+QString conditionNames(const Person& person, const RuleBook& book) {
+  QStringList names;
+  for (const PersonCondition& held : person.conditions) {
+    const Condition* condition = book.findCondition(held.condition);
+    const QString name = QString::fromStdString(condition ? condition->name : held.condition.value);
+    if (!names.contains(name))
+      names << name;
+  }
+  return names.isEmpty() ? QCoreApplication::translate("PeopleText", "no condition noted")
+                         : names.join(QStringLiteral("; "));
+}
+
 } // namespace matwright

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/people/Person.h"
+#include "core/screening/Rule.h"
 
 #include <QString>
 #include <span>
@@ -12,5 +13,8 @@ namespace matwright {
 QString shortName(const PersonId& person, std::span<const Person> roster);
 // "R.A. and I.K."; above three only how many they are. Empty for nobody.
 QString shortNames(std::span<const PersonId> people, std::span<const Person> roster);
+
+// "Glaucoma; High blood pressure", each once; what it says when there is none.
+QString conditionNames(const Person& person, const RuleBook& book);
 
 } // namespace matwright

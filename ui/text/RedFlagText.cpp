@@ -95,7 +95,7 @@ QString groupHtml(const RedFlagGroup& group, const Knowledge& knowledge, bool co
   if (concerning)
     title += QLatin1Char(' ') + strong(tr("(concerns somebody in this class)"));
   return QStringLiteral("<table width='100%' cellspacing='0'><tr><td class='ruled' width='60%' colspan='2'>%1</td>"
-                        "<td class='ruled' width='40%' rowspan='2'><p>%2</p>%3<p class='soft'>%4</p></td></tr>"
+                        "<td class='ruled' rowspan='2'><p>%2</p>%3<p class='soft'>%4</p></td></tr>"
                         "<tr>%5</tr></table>")
       .arg(title, strong(html(group.act)), forWhom(group, knowledge), standing(group, sources), signs);
 }

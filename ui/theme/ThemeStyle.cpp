@@ -56,6 +56,7 @@ QToolButton[narrowed="true"] {
   background: @accentSoft; border-color: @accent; color: @ink; }
 QPushButton[primary="true"] { background: @accent; color: @onAccent; border-color: @accent; font-weight: 600; }
 QPushButton:disabled, QToolButton:disabled { color: @inkSoft; }
+QPushButton[primary="true"]:disabled { background: @panel; border-color: @line; }
 QToolButton::menu-indicator { image: none; }
 QListView, QTreeView, QTableView, QScrollArea { border: 0; background: transparent; }
 QListView::item:selected, QTreeView::item:selected, QTableView::item:selected { background: @accentSoft; color: @ink; }

@@ -199,7 +199,7 @@ void MainWindow::applyAppearance() {
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
-  if (!closing_ && (files_.isModified() || !movementsWorkspace_->editor().firstUnkept().empty())) {
+  if (!closing_ && (files_.isModified() || hasUnkept())) {
     event->ignore();
     whenSettled([this] {
       closing_ = true;

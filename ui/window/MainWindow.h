@@ -79,7 +79,10 @@ private:
 
   // Files. `then` runs once what is unsaved is saved or let go.
   void whenSettled(std::function<void()> then);
-  void askUnkept(const MovementId& movement, std::function<void()> then);
+  // `show` leads to what cannot be kept, `drop` lets it go.
+  void askUnkept(const QString& name, std::function<void()> show, std::function<void()> drop,
+                 std::function<void()> then);
+  bool hasUnkept() const;
   void newClass();
   void openClass();
   void open(const QString& file);

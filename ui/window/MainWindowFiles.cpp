@@ -4,6 +4,7 @@
 #include "ui/print/CardPreview.h"
 #include "ui/print/PersonSheetPreview.h"
 #include "ui/text/CautionText.h"
+#include "ui/rules/RulesWorkspace.h"
 #include "ui/text/ErrorText.h"
 #include "ui/text/RedFlagText.h"
 #include "ui/text/VocabularyText.h"
@@ -68,27 +69,44 @@ void MainWindow::report(const Error& error) {
 }
 
 // What cannot be kept in the studio is nowhere but on the screen.
-void MainWindow::askUnkept(const MovementId& movement, std::function<void()> then) {
+void MainWindow::askUnkept(const QString& name, std::function<void()> show, std::function<void()> drop,
+                           std::function<void()> then) {
   QMessageBox* box =
-      ask(tr("Not kept yet"), tr("Your changes to \u201c%1\u201d cannot be kept as they are. Go on without them?")
-                                  .arg(movementName(*knowledge_.knowledge(), movement)));
+      ask(tr("Not kept yet"),
+          tr("Your changes to \u201c%1\u201d cannot be kept as they are. Go on without them?").arg(name));
   QPushButton* mend = box->addButton(tr("Put them right"), QMessageBox::RejectRole);
   QPushButton* leave = box->addButton(tr("Go on without"), QMessageBox::DestructiveRole);
   box->setDefaultButton(mend);
-  connect(box, &QMessageBox::buttonClicked, this, [this, movement, leave, then](QAbstractButton* button) {
-    if (button != leave) {
-      showWorkspace(Workspace::movements);
-      return movementsWorkspace_->showMovement(movement);
-    }
-    movementsWorkspace_->editor().dropUnkept();
+  connect(box, &QMessageBox::buttonClicked, this, [this, show, drop, leave, then](QAbstractButton* button) {
+    if (button != leave)
+      return show();
+    drop();
     whenSettled(then);
   });
   box->open();
 }
 
+bool MainWindow::hasUnkept() const {
+  return !movementsWorkspace_->editor().firstUnkept().empty() || rulesWorkspace_->firstUnkept();
+}
+
 void MainWindow::whenSettled(std::function<void()> then) {
   if (const MovementId unkept = movementsWorkspace_->editor().firstUnkept(); !unkept.empty())
-    return askUnkept(unkept, std::move(then));
+    return askUnkept(
+        movementName(*knowledge_.knowledge(), unkept),
+        [this, unkept] {
+          showWorkspace(Workspace::movements);
+          movementsWorkspace_->showMovement(unkept);
+        },
+        [this] { movementsWorkspace_->editor().dropUnkept(); }, std::move(then));
+  if (const auto unkept = rulesWorkspace_->firstUnkept())
+    return askUnkept(
+        rulesWorkspace_->nameOf(*unkept),
+        [this, unkept] {
+          showWorkspace(Workspace::rules);
+          rulesWorkspace_->show(*unkept);
+        },
+        [this] { rulesWorkspace_->dropUnkept(); }, std::move(then));
   if (!files_.isModified())
     return then();
   QMessageBox* box = ask(tr("Unsaved changes"),

@@ -158,7 +158,7 @@ void MainWindow::buildHelpMenu() {
         "ring: watch.");
     lines << tr(
         "A recorded clearance turns \"ask first\" into \"watch\", never \"leave out\". What is not known about a "
-        "condition is taken to be so that the caution shows, and the reason says it.");
+        "condition is mostly taken as holding so that the caution shows, and the reason says it.");
     lines << tr("Stop and ask when there is %1. \"Red Flags\" at the top of the window has them all, with what to do.")
                  .arg(stopSigns().join(QStringLiteral(", ")));
     ask(tr("What the marks mean"), standingNotice(), lines.join(QStringLiteral("\n\n")))->open();

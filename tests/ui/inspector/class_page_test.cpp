@@ -1,12 +1,15 @@
 #include "tests/support/PanelFixture.h"
 #include "ui/controls/DateField.h"
+#include "ui/inspector/ClassList.h"
 #include "ui/inspector/InspectorPanel.h"
 
 #include <QDateEdit>
 #include <QDoubleSpinBox>
+#include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
 #include <QTest>
+#include <algorithm>
 #include <gmock/gmock.h>
 
 namespace matwright {
@@ -65,6 +68,32 @@ TEST_F(ClassPageTest, ADateIsSetAndTakenAway) {
   EXPECT_EQ(document.day(), *dateFromIso("2026-12-03"));
   document.undoStack()->undo();
   EXPECT_EQ(document.plan().date, std::nullopt);
+}
+
+TEST_F(ClassPageTest, SaysWhoComesWithConditionsWishesAndCautions) {
+  std::vector<Person> roster = testing::sixPeople();
+  roster[0].wishes = "Lift her <grandson>";
+  document.setRoster(roster);
+  const QString html = classListHtml(document, Qt::gray);
+  for (const Person& person : roster)
+    EXPECT_TRUE(html.contains(QString::fromStdString(person.name)));
+  EXPECT_TRUE(html.contains(QStringLiteral("Wishes: Lift her &lt;grandson&gt;")));
+  EXPECT_TRUE(html.contains(QStringLiteral("High blood pressure; Rotator-cuff shoulder pain")));
+  const QString noor = html.mid(html.indexOf(QStringLiteral("Noor Hallam")));
+  EXPECT_TRUE(noor.contains(QStringLiteral("no condition noted")));
+  EXPECT_TRUE(noor.contains(QStringLiteral("no caution of their own, which is no clearance")));
+  const Evaluation& evaluation = document.evaluation();
+  const auto adapt = std::count_if(evaluation.cautions.begin(), evaluation.cautions.end(), [](const Caution& caution) {
+    return caution.person == 0 && caution.level == Level::adapt;
+  });
+  ASSERT_GT(adapt, 0);
+  EXPECT_TRUE(html.section(QStringLiteral("</p>"), 0, 0).contains(QStringLiteral("%1 adapt").arg(adapt)));
+  const auto labels = panel.findChildren<QLabel*>();
+  EXPECT_TRUE(std::any_of(labels.begin(), labels.end(), [](const QLabel* label) {
+    return label->isVisibleTo(label->window()) && label->text().contains(QStringLiteral("Wanda Ostrow"));
+  }));
+  (void)document.perform(SetPeople{{}}, {});
+  EXPECT_TRUE(classListHtml(document, Qt::gray).isEmpty());
 }
 
 } // namespace

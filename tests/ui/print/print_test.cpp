@@ -3,6 +3,7 @@
 #include "ui/paper/Pdf.h"
 #include "ui/paper/TextPages.h"
 #include "ui/print/CardPreview.h"
+#include "ui/print/PaperBar.h"
 #include "ui/print/TextPreview.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/RedFlagText.h"
@@ -11,6 +12,8 @@
 #include <QComboBox>
 #include <QFile>
 #include <QFileDialog>
+#include <QScreen>
+#include <QScrollBar>
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTextBrowser>
@@ -94,6 +97,31 @@ TEST_F(Printing, TheTextFollowsTheTheme) {
   EXPECT_TRUE(browser.document()->defaultStyleSheet().contains(darkTheme().inkSoft.name()));
   preview.setPalette(paletteOf(lightTheme()));
   EXPECT_TRUE(browser.document()->defaultStyleSheet().contains(lightTheme().inkSoft.name()));
+}
+
+TEST_F(Printing, WhatIsOpenedFitsOnTheScreen) {
+  const QWidget window;
+  const QSize room = window.screen()->availableSize();
+  EXPECT_EQ(onScreen({300, 200}, window), QSize(300, 200));
+  const QSize size = onScreen({300, 9000}, window);
+  EXPECT_EQ(size.width(), 300);
+  EXPECT_LT(size.height(), room.height());
+  EXPECT_GT(size.height(), room.height() * 3 / 4);
+}
+
+TEST_F(Printing, RedFlagsAreReadWithoutScrollingAside) {
+  TextPreview preview(*settings);
+  preview.setSheet({redFlagTitle(), redFlagHtml(document.knowledge(), {}), {}});
+  preview.show();
+  const auto& browser = testing::namedIn<QTextBrowser>(preview, redFlagTitle());
+  QCoreApplication::processEvents();
+  for (int width = 493; width < 1000; width += 13) {
+    preview.resize(width, 600);
+    QCoreApplication::processEvents();
+    EXPECT_FALSE(browser.horizontalScrollBar()->isVisible()) << width;
+    // A width in percent may be rounded up.
+    EXPECT_LE(browser.document()->size().width(), browser.viewport()->width() + 1) << width;
+  }
 }
 
 TEST_F(Printing, RedFlagsTakeTwoSheetsAtMostWhomeverTheyConcern) {

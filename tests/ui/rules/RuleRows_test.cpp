@@ -33,7 +33,7 @@ Knowledge withOwn() {
 }
 
 std::vector<RuleGroup> groupsOf(const Knowledge& knowledge, const RuleFilter& filter) {
-  return ruleGroups(knowledge, filter, rulesConcerning(knowledge.rules, testing::sixPeople(), testing::today()));
+  return ruleGroups(knowledge.rules, filter, rulesConcerning(knowledge.rules, testing::sixPeople(), testing::today()));
 }
 
 std::vector<const Rule*> rulesIn(const Knowledge& knowledge, const RuleFilter& filter) {
@@ -166,6 +166,25 @@ TEST(RuleRows, AConditionWithoutRulesIsThereWhenItIsLookedFor) {
   filter = {};
   filter.levels = {Level::adapt};
   EXPECT_FALSE(listed(filter));
+}
+
+TEST(RuleRows, WhatIsNotKeptYetIsListedAndSaidWhateverIsAskedFor) {
+  RuleBook book = withOwn().rules;
+  Rule blank;
+  blank.id = {"own-blank"};
+  book.rules.push_back(blank);
+  Condition nameless;
+  nameless.id = {"own-nameless"};
+  book.conditions.push_back(nameless);
+  RuleFilter filter;
+  filter.words = QStringLiteral("nothing has these words");
+  const auto groups = ruleGroups(book, filter, {}, {{blank.id}, {nameless.id}});
+  ASSERT_EQ(groups.size(), 2U);
+  ASSERT_EQ(groups[0].rows.size(), 1U);
+  EXPECT_TRUE(groups[0].rows[0].mark.contains(QStringLiteral("not kept yet")));
+  EXPECT_TRUE(groups[0].rows[0].title.contains(QStringLiteral("(not written yet)")));
+  EXPECT_EQ(groups[1].title, QStringLiteral("(no name yet)"));
+  EXPECT_TRUE(groups[1].mark.contains(QStringLiteral("not kept yet")));
 }
 
 TEST(RuleReport, CountsMovementsAsTheScreeningSeesThem) {

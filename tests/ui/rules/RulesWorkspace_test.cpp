@@ -1,8 +1,10 @@
 #include "tests/support/Finding.h"
 #include "tests/support/NothingCut.h"
 #include "tests/support/PanelFixture.h"
+#include "ui/controls/Fields.h"
 #include "ui/document/KnowledgeExchange.h"
 #include "ui/rules/RuleFilterBar.h"
+#include "ui/rules/RuleForm.h"
 #include "ui/rules/RuleTree.h"
 #include "ui/rules/RulesWorkspace.h"
 
@@ -138,6 +140,77 @@ TEST_F(Rules, ACopyIsOnesOwnAndTheRuleOfTheProgramStays) {
   EXPECT_EQ(workspace.current().rule, own.own().rules[0].id);
   EXPECT_EQ(*findRule(own.knowledge()->rules, {"everyone-kneel-stretch"}), before);
   EXPECT_TRUE(says(QStringLiteral("A rule of your own")));
+  EXPECT_TRUE(button(QStringLiteral("Done")).isEnabled());
+}
+
+TEST_F(Rules, ANewRuleIsHeardOnlyOnceItCanBeKept) {
+  workspace.show({{}, ConditionId{"pregnancy"}});
+  button(QStringLiteral("New rule for it")).click();
+  ASSERT_TRUE(workspace.firstUnkept());
+  EXPECT_EQ(workspace.current(), *workspace.firstUnkept());
+  EXPECT_TRUE(own.own().empty());
+  EXPECT_TRUE(tree().currentIndex().data(Qt::AccessibleTextRole).toString().contains(QStringLiteral("not kept yet")));
+  EXPECT_FALSE(button(QStringLiteral("Done")).isEnabled());
+  auto& form = *workspace.findChild<RuleForm*>();
+  EXPECT_EQ(form.draft().condition, ConditionId{"pregnancy"});
+  EXPECT_EQ(form.draft().reviewed, testing::today());
+}
+
+TEST_F(Rules, WhatIsNotKeptYetIsStillThereAfterLookingElsewhere) {
+  button(QStringLiteral("New rule")).click();
+  button(QStringLiteral("New rule")).click();
+  const RuleChoice second = workspace.current();
+  showRule("everyone-kneel-stretch");
+  EXPECT_TRUE(says(QStringLiteral("comes with the program")));
+  EXPECT_TRUE(tree().has(second));
+  workspace.show(second);
+  EXPECT_EQ(workspace.current(), second);
+  EXPECT_FALSE(button(QStringLiteral("Done")).isEnabled());
+  button(QStringLiteral("Remove \u2026")).click();
+  answer(QStringLiteral("Remove"));
+  EXPECT_FALSE(tree().has(second));
+  EXPECT_TRUE(workspace.firstUnkept()); // the first one
+  workspace.dropUnkept();
+  EXPECT_FALSE(workspace.firstUnkept());
+}
+
+TEST_F(Rules, ANewConditionIsKeptOnceItIsWrittenAndThenHasRules) {
+  button(QStringLiteral("New condition")).click();
+  const ConditionId id = *workspace.current().condition;
+  EXPECT_TRUE(own.own().empty());
+  QTest::keyClicks(&named<QLineEdit>(QStringLiteral("Name of the condition")), QStringLiteral("Zest is low"));
+  QTest::keyClicks(&named<NoteField>(QStringLiteral("About the condition")), QStringLiteral("Slept badly."));
+  ASSERT_EQ(own.own().conditions.size(), 1U);
+  EXPECT_EQ(own.own().conditions[0].name, "Zest is low");
+  EXPECT_EQ(workspace.current().condition, id);
+  button(QStringLiteral("Done")).click();
+  EXPECT_TRUE(says(QStringLiteral("Slept badly.")));
+  button(QStringLiteral("Edit")).click();
+  EXPECT_TRUE(named<QLineEdit>(QStringLiteral("Name of the condition")).hasFocus());
+}
+
+TEST_F(Rules, WhatIsBeingNamedStaysInSight) {
+  button(QStringLiteral("New condition")).click();
+  QTest::keyClicks(&named<QLineEdit>(QStringLiteral("Name of the condition")), QStringLiteral("Zest is low"));
+  QApplication::processEvents();
+  EXPECT_TRUE(tree().viewport()->rect().intersects(tree().visualRect(tree().currentIndex())));
+  EXPECT_GT(tree().currentIndex().row(), 40); // among the others by its name
+}
+
+TEST_F(Rules, ACopyIsChangedInPlaceOfItsPage) {
+  showRule("everyone-kneel-stretch");
+  button(QStringLiteral("Copy to my own")).click();
+  auto& why = named<NoteField>(QStringLiteral("Why"));
+  why.setFocus();
+  why.selectAll();
+  QTest::keyClick(&why, Qt::Key_Backspace);
+  EXPECT_TRUE(workspace.firstUnkept());
+  EXPECT_FALSE(own.own().rules[0].why.empty());
+  QTest::keyClicks(&why, QStringLiteral("Knees rest."));
+  EXPECT_FALSE(workspace.firstUnkept());
+  EXPECT_EQ(own.own().rules[0].why, "Knees rest.");
+  button(QStringLiteral("Done")).click();
+  EXPECT_TRUE(says(QStringLiteral("Knees rest.")));
 }
 
 TEST_F(Rules, ARuleIsRemovedAfterAQuestionAndComesBackByUndo) {

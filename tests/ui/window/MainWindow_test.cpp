@@ -17,6 +17,7 @@
 #include <QListView>
 #include <QMessageBox>
 #include <QPointer>
+#include <QPushButton>
 #include <QSignalSpy>
 #include <QToolButton>
 #include <QTreeView>
@@ -127,6 +128,27 @@ TEST_F(Window, ClosingAsksAboutAMovementThatIsNotKeptYet) {
   answer(QStringLiteral("Go on without"));
   EXPECT_TRUE(QTest::qWaitFor([&] { return !window->isVisible(); }));
   EXPECT_EQ(window->knowledge().own().movements.at(0).name, "New movement");
+}
+
+TEST_F(Window, ClosingAsksAboutARuleThatIsNotKeptYet) {
+  auto* rules = window->findChild<RulesWorkspace*>();
+  QTest::keyClick(window.get(), Qt::Key_4, Qt::ControlModifier);
+  for (QPushButton* button : rules->findChildren<QPushButton*>())
+    if (button->text() == QStringLiteral("New rule"))
+      button->click();
+  const auto unkept = rules->firstUnkept();
+  ASSERT_TRUE(unkept);
+  QTest::keyClick(window.get(), Qt::Key_1, Qt::ControlModifier);
+  window->close();
+  answer(QStringLiteral("Put them right"));
+  EXPECT_TRUE(window->isVisible());
+  EXPECT_TRUE(rules->isVisible());
+  EXPECT_EQ(rules->current(), unkept);
+  QTest::qWait(20);
+  window->close();
+  answer(QStringLiteral("Go on without"));
+  EXPECT_TRUE(QTest::qWaitFor([&] { return !window->isVisible(); }));
+  EXPECT_TRUE(window->knowledge().own().empty());
 }
 
 TEST_F(Window, TheNextStartOpensTheClassThatWasOpen) {

@@ -9,7 +9,7 @@
 
 namespace matwright {
 
-class FaultList {
+class FaultNotes {
 public:
   // What is added next is about this option of a movement.
   void about(std::optional<std::size_t> option) { option_ = option; }
