@@ -129,4 +129,26 @@ OptionId mintOptionId(const Movement& movement, std::string_view name) {
                     [&](const std::string& id) { return findOption(movement, {id}) != nullptr; })};
 }
 
+OwnKnowledge copyWithRules(const Knowledge& all, const ConditionId& condition, std::string name) {
+  OwnKnowledge copy;
+  const Condition* original = all.rules.findCondition(condition);
+  if (!original)
+    return copy;
+  copy.conditions = {*original};
+  copy.conditions[0].id = mintConditionId(all, original->id.value);
+  copy.conditions[0].name = std::move(name);
+  Knowledge grown = all; // ids must differ among themselves too
+  for (const Rule& rule : all.rules.rules) {
+    if (rule.condition != condition)
+      continue;
+    Rule& own = copy.rules.emplace_back(rule);
+    own.id = mintRuleId(grown, rule.id.value);
+    own.condition = copy.conditions[0].id;
+    if (own.threshold)
+      own.threshold->usual = own.threshold->amount;
+    grown.rules.rules.push_back(own);
+  }
+  return copy;
+}
+
 } // namespace matwright

@@ -61,6 +61,10 @@ MovementId mintMovementId(const Knowledge& all, std::string_view name);
 ConditionId mintConditionId(const Knowledge& all, std::string_view name);
 SourceId mintSourceId(const Knowledge& all, std::string_view name);
 RuleId mintRuleId(const Knowledge& all, std::string_view name);
+// A condition with all the rules for it, as things of one's own with ids that `all` does not hold: to be changed
+// without touching what the program says. Empty for an unknown id.
+OwnKnowledge copyWithRules(const Knowledge& all, const ConditionId& condition, std::string name);
+
 OptionId mintOptionId(const Movement& movement, std::string_view name); // without the prefix
 
 } // namespace matwright

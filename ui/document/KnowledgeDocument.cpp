@@ -161,6 +161,21 @@ std::optional<Rule> KnowledgeDocument::copyOf(const RuleId& rule) const {
   return std::nullopt;
 }
 
+Result<ConditionId, std::vector<Error>> KnowledgeDocument::addCopyOf(const ConditionId& condition,
+                                                                     const QString& what) {
+  const Condition* original = knowledge_->rules.findCondition(condition);
+  if (!original)
+    return failure(std::vector{Error{ErrorCode::unknownReference, {}, {}, "a condition", condition.value}});
+  const OwnKnowledge copy =
+      copyWithRules(*knowledge_, condition, tr("%1, own").arg(QString::fromStdString(original->name)).toStdString());
+  OwnKnowledge after = *own_;
+  after.conditions.insert(after.conditions.end(), copy.conditions.begin(), copy.conditions.end());
+  after.rules.insert(after.rules.end(), copy.rules.begin(), copy.rules.end());
+  if (const auto done = change(std::move(after), what); !done)
+    return failure(done.error());
+  return copy.conditions[0].id;
+}
+
 void KnowledgeDocument::show(Shared own) {
   own_ = std::move(own);
   knowledge_ = std::make_shared<const Knowledge>(layered(*builtIn_, *own_));

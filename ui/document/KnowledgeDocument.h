@@ -67,6 +67,8 @@ public:
   // unknown id.
   std::optional<Movement> copyOf(const MovementId& movement) const;
   std::optional<Rule> copyOf(const RuleId& rule) const;
+  // Adds such a copy of a condition, with copies of all the rules for it.
+  Result<ConditionId, std::vector<Error>> addCopyOf(const ConditionId& condition, const QString& what);
 
   QUndoStack* undoStack() { return &undoStack_; }
   const QUndoStack* undoStack() const { return &undoStack_; }

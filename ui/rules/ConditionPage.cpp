@@ -22,7 +22,8 @@ constexpr int kWidest = 860;
 
 ConditionPage::ConditionPage(const KnowledgeDocument& document, const PlanDocument& plan, QWidget* parent)
     : QWidget(parent), document_(document), plan_(plan), title_(titleLabel({})), whose_(softLabel({})),
-      about_(plainLabel({})), rule_(new QPushButton(tr("New rule for it"))), edit_(new QPushButton(tr("Edit"))),
+      about_(plainLabel({})), rule_(new QPushButton(tr("New rule for it"))),
+      copy_(new QPushButton(tr("Copy with its rules"))), edit_(new QPushButton(tr("Edit"))),
       remove_(new QPushButton(tr("Remove \u2026"))), column_(new QVBoxLayout) {
   auto* across = new QHBoxLayout(this);
   across->setContentsMargins(24, 16, 24, 20);
@@ -38,13 +39,14 @@ ConditionPage::ConditionPage(const KnowledgeDocument& document, const PlanDocume
   auto* actions = new QWidget;
   auto* line = new FlowLayout(actions, 6);
   edit_->setProperty("primary", true);
-  for (QPushButton* button : {edit_, rule_, remove_})
+  for (QPushButton* button : {edit_, rule_, copy_, remove_})
     line->addWidget(button);
   column_->addWidget(actions);
   column_->addWidget(about_);
   column_->addStretch(1);
   about_->setTextInteractionFlags(Qt::TextSelectableByMouse | Qt::TextSelectableByKeyboard);
   connect(rule_, &QPushButton::clicked, this, &ConditionPage::ruleWanted);
+  connect(copy_, &QPushButton::clicked, this, &ConditionPage::copyWanted);
   connect(edit_, &QPushButton::clicked, this, &ConditionPage::editWanted);
   connect(remove_, &QPushButton::clicked, this, &ConditionPage::removeWanted);
 }
@@ -53,6 +55,9 @@ void ConditionPage::show(const Condition* condition) {
   const bool own = condition && isOwn(condition->id), locked = !document_.lockedBy().empty();
   rule_->setText(condition ? tr("New rule for it") : tr("New rule for everybody"));
   rule_->setEnabled(!locked);
+  copy_->setVisible(condition != nullptr);
+  copy_->setEnabled(!locked);
+  copy_->setToolTip(tr("A condition of your own that begins like this one, with copies of all its rules"));
   edit_->setVisible(own);
   edit_->setEnabled(!locked);
   remove_->setVisible(own);

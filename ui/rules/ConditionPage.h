@@ -23,6 +23,7 @@ public:
 
 Q_SIGNALS:
   void ruleWanted(); // a new one for it
+  void copyWanted(); // with its rules
   void editWanted();
   void removeWanted();
 
@@ -33,7 +34,7 @@ private:
   const KnowledgeDocument& document_;
   const PlanDocument& plan_;
   QLabel *title_, *whose_, *about_;
-  QPushButton *rule_, *edit_, *remove_;
+  QPushButton *rule_, *copy_, *edit_, *remove_;
   QVBoxLayout* column_;
   QWidget *facts_ = nullptr, *rules_ = nullptr;
 };

@@ -76,6 +76,7 @@ RulesWorkspace::RulesWorkspace(KnowledgeDocument& document, PlanDocument& plan, 
   connect(rulePage_, &RulePage::editWanted, this, &RulesWorkspace::edit);
   connect(conditionPage_, &ConditionPage::removeWanted, this, &RulesWorkspace::askRemove);
   connect(conditionPage_, &ConditionPage::editWanted, this, &RulesWorkspace::edit);
+  connect(conditionPage_, &ConditionPage::copyWanted, this, &RulesWorkspace::copyCondition);
   connect(conditionPage_, &ConditionPage::ruleWanted, this, &RulesWorkspace::addRule);
   connect(editor_, &OwnEditor::removeWanted, this, &RulesWorkspace::askRemove);
   connect(editor_, &OwnEditor::unkeptChanged, this, &RulesWorkspace::fillList);
@@ -238,6 +239,18 @@ void RulesWorkspace::copyCurrent() {
   if (!added)
     return say(text(added.error().front()), true);
   show({*added, {}});
+  edit();
+}
+
+void RulesWorkspace::copyCondition() {
+  const Condition* shown = condition();
+  if (!shown)
+    return;
+  document_.sealGesture();
+  const auto added = document_.addCopyOf(ConditionId(shown->id), tr("Copy a condition with its rules"));
+  if (!added)
+    return say(text(added.error().front()), true);
+  show({{}, *added});
   edit();
 }
 

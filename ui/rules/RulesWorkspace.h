@@ -53,6 +53,7 @@ private:
   void addRule();
   void addCondition();
   void copyCurrent();
+  void copyCondition();
   void edit();
   void askRemove();
   void removeCurrent();

@@ -131,5 +131,22 @@ TEST(OwnKnowledge, IsWithoutAThingAndWhatReferredToIt) {
   EXPECT_THAT(idsOf(without(own, RuleId{"own-slow"}).rules), ElementsAre("own-low"));
 }
 
+TEST(OwnKnowledge, ACopyOfAConditionBringsItsRulesUnderIdsOfTheirOwn) {
+  Knowledge all = builtIn();
+  all.rules.rules[0].condition = all.rules.rules[2].condition = ConditionId{"back"};
+  all.rules.rules[0].threshold->usual = 7;
+  const OwnKnowledge copy = copyWithRules(all, {"back"}, "My back");
+  EXPECT_THAT(idsOf(copy.conditions), ElementsAre("own-back"));
+  EXPECT_EQ(copy.conditions[0].name, "My back");
+  EXPECT_THAT(idsOf(copy.rules), ElementsAre("own-open", "own-plain"));
+  for (const Rule& rule : copy.rules)
+    EXPECT_EQ(rule.condition, ConditionId{"own-back"});
+  EXPECT_EQ(copy.rules[0].threshold->usual, copy.rules[0].threshold->amount);
+  const OwnKnowledge again = copyWithRules(layered(all, copy), {"back"}, "My back");
+  EXPECT_THAT(idsOf(again.conditions), ElementsAre("own-back-2"));
+  EXPECT_THAT(idsOf(again.rules), ElementsAre("own-open-2", "own-plain-2"));
+  EXPECT_TRUE(copyWithRules(all, {"unknown"}, "x").empty());
+}
+
 } // namespace
 } // namespace matwright

@@ -143,6 +143,25 @@ TEST_F(Rules, ACopyIsOnesOwnAndTheRuleOfTheProgramStays) {
   EXPECT_TRUE(button(QStringLiteral("Done")).isEnabled());
 }
 
+TEST_F(Rules, AConditionIsCopiedWithItsRulesAsOneEntry) {
+  workspace.show({{}, ConditionId{"ankle-sprain"}});
+  const auto rulesFor = [this](const ConditionId& id) {
+    const auto& rules = own.knowledge()->rules.rules;
+    return std::count_if(rules.begin(), rules.end(), [&](const Rule& rule) { return rule.condition == id; });
+  };
+  const auto before = rulesFor({"ankle-sprain"});
+  ASSERT_GT(before, 1);
+  button(QStringLiteral("Copy with its rules")).click();
+  ASSERT_EQ(own.own().conditions.size(), 1U);
+  const ConditionId copy = own.own().conditions[0].id;
+  EXPECT_EQ(workspace.current().condition, copy);
+  EXPECT_EQ(rulesFor(copy), before);
+  EXPECT_EQ(rulesFor({"ankle-sprain"}), before);
+  EXPECT_EQ(own.own().conditions[0].name, "Ankle sprain, own");
+  own.undoStack()->undo();
+  EXPECT_TRUE(own.own().empty());
+}
+
 TEST_F(Rules, ANewRuleIsHeardOnlyOnceItCanBeKept) {
   workspace.show({{}, ConditionId{"pregnancy"}});
   button(QStringLiteral("New rule for it")).click();
