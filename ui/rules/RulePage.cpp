@@ -6,6 +6,7 @@
 #include "ui/controls/LevelMark.h"
 #include "ui/controls/RowText.h"
 #include "ui/rules/ThresholdEditor.h"
+#include "ui/text/RuleMeaning.h"
 #include "ui/text/RuleText.h"
 #include "ui/text/VocabularyText.h"
 
@@ -86,7 +87,7 @@ void RulePage::show(const Rule& rule) {
   edit_->setEnabled(!locked);
   remove_->setVisible(own);
   remove_->setEnabled(!locked);
-  look_->setText(lookText(rule));
+  look_->setText(meaningText(rule, document_.knowledge()->rules));
   threshold_->show(rule);
   fillFacts(rule);
   fillToday(rule);

@@ -6,9 +6,8 @@
 
 namespace matwright {
 
-// What a rule means, in one plain sentence: "For people with diastasis, when a step asks for loaded forward bend:
-// adapt,
-// \"keep the head down\"." What is not chosen yet is said to be.
+// What a rule means, in one plain sentence: For people with "Diastasis", when a step asks for loaded forward bend:
+// adapt, "keep the head down". What is not chosen yet is said to be.
 QString meaningText(const Rule& rule, const RuleBook& book);
 
 // What a scope looks at, one sentence for whoever chooses one.

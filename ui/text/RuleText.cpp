@@ -77,42 +77,6 @@ QString amountOf(const Rule& rule) {
   return rule.threshold ? amountText(rule.threshold->amount, rule.threshold->unit) : QString();
 }
 
-QString earlierText(const Earlier& after) {
-  const QString asks = demandText(after.demand);
-  return after.lasting > Seconds{} ? tr("%1, when that went on for more than %2").arg(asks, clock(after.lasting))
-                                   : asks;
-}
-
-QString totalText(const Rule& rule, const QString& asks) {
-  const QString amount = amountOf(rule);
-  if (!rule.threshold || rule.threshold->unit == MeasureUnit::seconds)
-    return tr("Adds up over the class how long people do what asks for this, and speaks once, when that is more than "
-              "%1: %2.")
-        .arg(amount, asks);
-  if (rule.threshold->unit == MeasureUnit::changes)
-    return tr("Counts the ways into steps that ask for this, and speaks once, when there are more than %1 in the "
-              "class: %2.")
-        .arg(amount, asks);
-  return tr("Counts over the class what asks for this, and speaks once, when there is more than %1: %2.")
-      .arg(amount, asks);
-}
-
-QString orderText(const Rule& rule, const QString& asks) {
-  const QString earlier = rule.after ? earlierText(*rule.after) : QString();
-  if (rule.threshold && rule.threshold->unit == MeasureUnit::steps)
-    return rule.threshold->amount == 1
-               ? tr("Speaks at a step that asks for this: %1. It does so when the step comes right after one that asks "
-                    "for: %2.")
-                     .arg(asks, earlier)
-               : tr("Speaks at a step that asks for this: %1. It does so when fewer than %2 stand between it and one "
-                    "that asks for: %3.")
-                     .arg(asks, amountOf(rule), earlier);
-  return tr("Speaks at a step that asks for this: %1. It does so when the step begins less than %2 after the end of "
-            "one "
-            "that asks for: %3.")
-      .arg(asks, amountOf(rule), earlier);
-}
-
 } // namespace
 
 QString text(SourceKind kind) {
@@ -200,34 +164,6 @@ QString placeText(const Rule& rule) {
     return tr("nowhere in the class");
   case Scope::wholeClass:
     return tr("for the class as a whole");
-  }
-  return {};
-}
-
-QString lookText(const Rule& rule) {
-  const QString asks = demandText(rule.asks), amount = amountOf(rule);
-  switch (rule.scope) {
-  case Scope::step:
-    return rule.threshold
-               ? tr("Speaks at a step that asks for this for longer than %1 on one side: %2.").arg(amount, asks)
-               : tr("Speaks at every step that asks for this: %1.").arg(asks);
-  case Scope::way:
-    return tr("Speaks where getting into a step, or changing sides, asks for this and no gentler way is charted: %1.")
-        .arg(asks);
-  case Scope::total:
-    return totalText(rule, asks);
-  case Scope::stretch:
-    return tr("Speaks once this has gone on for more than %1 in a row, without a break: %2.").arg(amount, asks);
-  case Scope::early:
-    return tr("Speaks at a step that begins within the first %1 of the class and asks for this: %2.").arg(amount, asks);
-  case Scope::late:
-    return tr("Speaks at a step that goes on into the last %1 of the class and asks for this: %2.").arg(amount, asks);
-  case Scope::order:
-    return orderText(rule, asks);
-  case Scope::missing:
-    return tr("Speaks once, for the class as a whole, when no step of it asks for this: %1.").arg(asks);
-  case Scope::wholeClass:
-    return tr("Speaks once, for the class as a whole, whatever is in it.");
   }
   return {};
 }

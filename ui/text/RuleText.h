@@ -17,9 +17,7 @@ QString shortText(Scope scope);                    // "in a row"
 // What tells a rule from its neighbours: what it looks for, "Loaded forward bend or impact", or what to do, for a rule
 // on the class as a whole.
 QString titleText(const Rule& rule);
-// One sentence on when it speaks: "Speaks when more than 3:00 in a row ask for flat on the back."
-QString lookText(const Rule& rule);
-// The same in short: "in a row without a break, more than 3:00".
+// Where it looks, in short: "in a row without a break, more than 3:00". The whole sentence is in RuleMeaning.h.
 QString placeText(const Rule& rule);
 
 // For whom: "For people with diastasis, aged 65 to 79", "For everybody".

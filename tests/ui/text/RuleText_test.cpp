@@ -1,5 +1,6 @@
 // What is said of a rule apart from any class.
 #include "tests/support/SmallKnowledge.h"
+#include "ui/text/RuleMeaning.h"
 #include "ui/text/RuleText.h"
 
 #include <gtest/gtest.h>
@@ -16,7 +17,7 @@ struct RuleSaid : testing::Test {
     said.threshold = Threshold{amount, unit, origin, amount};
   }
   std::string title() const { return titleText(said).toStdString(); }
-  std::string look() const { return lookText(said).toStdString(); }
+  std::string look() const { return meaningText(said, book).toStdString(); }
   std::string place() const { return placeText(said).toStdString(); }
   std::string whom() const { return audienceText(said, book).toStdString(); }
   std::string tests() const { return testsText(said, book).toStdString(); }
@@ -36,24 +37,27 @@ TEST_F(RuleSaid, IsCalledByWhatItAsksOrByWhatToDo) {
 
 TEST_F(RuleSaid, LooksWhereItsScopeLooks) {
   said.asks.any = {Feature::impact};
-  EXPECT_EQ(look(), "Speaks at every step that asks for this: impact.");
+  EXPECT_EQ(look(), "For everybody, when a step asks for impact: adapt, \"another way: r\".");
   EXPECT_EQ(place(), "in a step");
   measure(Scope::step, 20, MeasureUnit::seconds);
-  EXPECT_EQ(look(), "Speaks at a step that asks for this for longer than 0:20 on one side: impact.");
+  EXPECT_EQ(look(),
+            "For everybody, when a step asks for impact, for longer than 0:20 on one side: adapt, \"another way: r\".");
   EXPECT_EQ(place(), "in a step, longer than 0:20");
   measure(Scope::total, 600, MeasureUnit::seconds);
-  EXPECT_EQ(look(), "Adds up over the class how long people do what asks for this, and speaks once, when that is more "
-                    "than 10:00: impact.");
+  EXPECT_EQ(look(), "For everybody, once impact adds up to more than 10:00 over the class: adapt, \"another way: r\".");
   measure(Scope::total, 4, MeasureUnit::changes);
-  EXPECT_EQ(look(), "Counts the ways into steps that ask for this, and speaks once, when there are more than 4 changes "
-                    "of position in the class: impact.");
+  EXPECT_EQ(
+      look(),
+      "For everybody, once more than 4 changes of position of a class ask for impact: adapt, \"another way: r\".");
   measure(Scope::stretch, 2, MeasureUnit::steps);
-  EXPECT_EQ(look(), "Speaks once this has gone on for more than 2 steps in a row, without a break: impact.");
+  EXPECT_EQ(look(), "For everybody, once impact goes on for more than 2 steps in a row: adapt, \"another way: r\".");
   EXPECT_EQ(place(), "in a row without a break, more than 2 steps");
   measure(Scope::early, 300, MeasureUnit::seconds);
-  EXPECT_EQ(look(), "Speaks at a step that begins within the first 5:00 of the class and asks for this: impact.");
+  EXPECT_EQ(look(),
+            "For everybody, when a step within the first 5:00 of a class asks for impact: adapt, \"another way: r\".");
   measure(Scope::late, 33, MeasureUnit::percent);
-  EXPECT_EQ(look(), "Speaks at a step that goes on into the last 33 % of the class and asks for this: impact.");
+  EXPECT_EQ(look(), "For everybody, when a step goes on into the last 33 % of a class and asks for impact: adapt, "
+                    "\"another way: r\".");
   EXPECT_EQ(place(), "in the last 33 % of the class");
 }
 
@@ -61,12 +65,12 @@ TEST_F(RuleSaid, NamesWhatComesBeforeInARuleOnOrder) {
   said.asks.any = {Feature::impact};
   measure(Scope::order, 1, MeasureUnit::steps);
   said.after = Earlier{{{Feature::supine}, {}, {}, 0}, Seconds(120)};
-  EXPECT_EQ(look(), "Speaks at a step that asks for this: impact. It does so when the step comes right after one that "
-                    "asks for: flat on the back, when that went on for more than 2:00.");
+  EXPECT_EQ(look(), "For everybody, when a step that asks for impact comes right after one that asks for flat on the "
+                    "back (for more than 2:00): adapt, \"another way: r\".");
   measure(Scope::order, 60, MeasureUnit::seconds);
   said.after->lasting = {};
-  EXPECT_EQ(look(), "Speaks at a step that asks for this: impact. It does so when the step begins less than 1:00 after "
-                    "the end of one that asks for: flat on the back.");
+  EXPECT_EQ(look(), "For everybody, when a step that asks for impact comes less than 1:00 after one that asks for flat "
+                    "on the back: adapt, \"another way: r\".");
 }
 
 TEST_F(RuleSaid, IsForEverybodyOrForWhomItSays) {
