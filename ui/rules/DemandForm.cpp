@@ -78,10 +78,10 @@ void DemandForm::addSteps(const QString& name) {
   effort_->setRange(0, Effort::kHighest);
   effort_->setSpecialValueText(tr("any"));
   effort_->setAccessibleName(tr("%1: effort from").arg(name));
-  effort_->setMaximumWidth(90);
+  effort_->setMinimumWidth(72);
   keepWheelForFocus(effort_);
   grid->addWidget(besideLabel(tr("Effort from"), effort_), 1, 0, Qt::AlignTop);
-  grid->addWidget(effort_, 1, 1, Qt::AlignTop);
+  grid->addWidget(effort_, 1, 1, Qt::AlignTop | Qt::AlignLeft);
   connect(effort_, &QSpinBox::valueChanged, this, [this](int effort) {
     Demand after = demand_;
     after.effortFrom = effort;

@@ -114,7 +114,7 @@ void RuleForm::takeSource(Source source) {
     if (each.id == id_)
       each = rule;
   // Where the rule cannot be kept yet, the source is kept by itself.
-  if (!hasUnkept(id_) && document_.change(after, what)) {
+  if (document_.change(after, what)) {
     grounds_->picker().closeForm();
     Q_EMIT edited();
     return;

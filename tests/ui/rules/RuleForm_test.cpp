@@ -193,6 +193,12 @@ TEST_F(Form, WhatItLooksForIsWritten) {
   EXPECT_TRUE(says(definition(Feature::kneel)));
 }
 
+TEST_F(Form, HeightsStandSideBySide) {
+  const auto& down = named<QCheckBox>(QStringLiteral("What it looks for: Face down"));
+  const auto& up = named<QCheckBox>(QStringLiteral("What it looks for: Face up"));
+  EXPECT_EQ(down.mapTo(&form, QPoint()).y(), up.mapTo(&form, QPoint()).y());
+}
+
 TEST_F(Form, WhatItConcernsIsCountedWhileItIsWritten) {
   const auto said = [this] { return says(QStringLiteral("of the catalogue ask for this as written")); };
   EXPECT_TRUE(said());
