@@ -13,19 +13,22 @@ constexpr int kFieldInset = 6; // from the top of a field to its text
 class FocusWatch : public QObject {
 public:
   FocusWatch(QWidget* watched, QWidget* owner, std::function<void()> then)
-      : QObject(watched), watched_(watched), owner_(owner), then_(std::move(then)) {
+      : QObject(watched), watched_(watched), owner_(owner), kind_(owner->metaObject()), then_(std::move(then)) {
     connect(qApp, &QApplication::focusChanged, this, &FocusWatch::focusMoved);
   }
 
 private:
   bool holds(const QWidget* widget) const { return widget && (widget == watched_ || watched_->isAncestorOf(widget)); }
   void focusMoved(const QWidget* before, const QWidget* now) const {
-    if (owner_ && holds(before) && !holds(now))
+    if (ownerIsWhole() && holds(before) && !holds(now))
       then_();
   }
+  // Fields inside an owner lose the focus while it is being destroyed. It is no longer of its own class then.
+  bool ownerIsWhole() const { return owner_ && owner_->metaObject()->inherits(kind_); }
 
   QWidget* watched_;
-  QPointer<QWidget> owner_; // a widget that is being destroyed is no owner any more
+  QPointer<QWidget> owner_;
+  const QMetaObject* kind_; // of the owner when it began to watch
   std::function<void()> then_;
 };
 

@@ -28,7 +28,8 @@ QWidget* hairline(QWidget* parent = nullptr);
 // Sets the text, and hides the label when there is none.
 void showText(QLabel* label, const QString& text);
 
-// Calls `then` whenever `widget` or a widget inside it loses the focus to something outside, as long as `owner` lives.
+// Calls `then` whenever `widget` or a widget inside it loses the focus to something outside, as long as `owner` lives,
+// and not while it is being destroyed.
 void whenFocusLeaves(QWidget* widget, QWidget* owner, std::function<void()> then);
 
 } // namespace matwright

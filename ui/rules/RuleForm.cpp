@@ -52,7 +52,7 @@ RuleForm::RuleForm(KnowledgeDocument& document, QWidget* parent)
 void RuleForm::addPart(RuleFormPart* part) {
   parts_.push_back(part);
   connect(part, &RuleFormPart::edited, this, &RuleForm::take);
-  connect(part, &RuleFormPart::left, this, [this] { document_.sealGesture(); });
+  connect(part, &RuleFormPart::left, &document_, &KnowledgeDocument::sealGesture);
 }
 
 void RuleForm::setRule(const RuleId& rule) {
