@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <compare>
 #include <functional>
 #include <string>
@@ -15,6 +16,12 @@ template <class Tag> struct Id {
   friend bool operator==(const Id&, const Id&) = default;
   friend auto operator<=>(const Id&, const Id&) = default;
 };
+
+// The first of `values` that has the id; null when there is none.
+template <class Values, class AnyId> auto findById(Values& values, const AnyId& id) -> decltype(&*values.begin()) {
+  const auto at = std::find_if(values.begin(), values.end(), [&](const auto& value) { return value.id == id; });
+  return at == values.end() ? nullptr : &*at;
+}
 
 } // namespace matwright
 

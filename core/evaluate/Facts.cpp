@@ -85,4 +85,13 @@ std::vector<StepFacts> factsOf(const TransitionGraph& graph, const Schedule& sch
   return all;
 }
 
+std::vector<StepFacts> factsOfCatalogue(const Knowledge& knowledge) {
+  ClassPlan all;
+  Section& section = all.sections.emplace_back();
+  for (const Movement& movement : knowledge.catalogue.movements())
+    section.steps.push_back(stepOf(StepId{static_cast<std::int64_t>(section.steps.size()) + 1}, movement));
+  const Ways ways(knowledge.transitions, {});
+  return factsOf(knowledge.transitions, scheduleOf(knowledge.catalogue, knowledge.transitions, ways, all));
+}
+
 } // namespace matwright

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/evaluate/Schedule.h"
+#include "core/knowledge/Knowledge.h"
 #include "core/screening/Screening.h"
 
 #include <vector>
@@ -20,5 +21,8 @@ namespace matwright {
 //
 // Times are those of the schedule. Of a movement that is not in the catalogue only the position is known.
 std::vector<StepFacts> factsOf(const TransitionGraph& graph, const Schedule& schedule);
+
+// What every movement of the catalogue asks, as written and each done once; in the order of the catalogue.
+std::vector<StepFacts> factsOfCatalogue(const Knowledge& knowledge);
 
 } // namespace matwright

@@ -21,17 +21,6 @@ struct Part {
   Verdict verdict;
 };
 
-// What every movement of the catalogue asks, as written.
-std::vector<StepFacts> catalogueFacts(const Knowledge& knowledge) {
-  ClassPlan all;
-  all.sections.emplace_back();
-  for (const Movement& movement : knowledge.catalogue.movements())
-    all.sections[0].steps.push_back(
-        stepOf(StepId{static_cast<std::int64_t>(all.sections[0].steps.size()) + 1}, movement));
-  const Ways ways(knowledge.transitions, {});
-  return factsOf(knowledge.transitions, scheduleOf(knowledge.catalogue, knowledge.transitions, ways, all));
-}
-
 // Of one rule, along all conditions by which it speaks: what weighs most, as in screen().
 Verdict verdictOn(const Rule& rule, std::span<const ActiveRule> speaking, const Person& person, FeatureSet because,
                   Date day) {
@@ -154,7 +143,7 @@ std::string conditionName(const RuleBook& book, const ConditionId& id) {
 
 std::vector<SheetRow> sheetRows(const Knowledge& knowledge, const Person& person, std::span<const ActiveRule> active,
                                 Date day, const ClassPlan& plan, const std::vector<const Caution*>& cautions) {
-  const std::vector<StepFacts> facts = catalogueFacts(knowledge);
+  const std::vector<StepFacts> facts = factsOfCatalogue(knowledge);
   Rows rows(knowledge, person);
   for (auto first = active.begin(); first != active.end();) {
     const auto last =

@@ -8,15 +8,10 @@
 namespace matwright {
 namespace {
 
-template <class Value, class AnyId> const Value* find(const std::vector<Value>& values, const AnyId& id) {
-  const auto at = std::find_if(values.begin(), values.end(), [&](const Value& value) { return value.id == id; });
-  return at == values.end() ? nullptr : &*at;
-}
-
 template <class Value, class AnyId>
 bool take(std::vector<Value>& taken, const std::vector<Value>& from, const AnyId& id) {
-  const Value* value = find(from, id);
-  if (!value || find(taken, id))
+  const Value* value = findById(from, id);
+  if (!value || findById(taken, id))
     return false;
   taken.push_back(*value);
   return true;
@@ -76,7 +71,7 @@ auto sameOf(const std::vector<Value>& incoming, const std::vector<Value>& own, A
   Same<decltype(Value::id)> same;
   for (const Value& came : incoming) {
     auto& found = same[came.id];
-    const Value* named = find(own, came.id);
+    const Value* named = findById(own, came.id);
     if (!named)
       continue;
     if (alike(came, *named))
@@ -105,7 +100,7 @@ Same<MovementId> sameMovements(const OwnKnowledge& incoming, const OwnKnowledge&
     settled = true;
     for (const Movement& came : incoming.movements) {
       const auto differs = [&](const MovementId& id) {
-        const Movement& here = *find(own.movements, id);
+        const Movement& here = *findById(own.movements, id);
         return !sameNames(came.prerequisites, here.prerequisites, same) ||
                !sameNames(came.counters, here.counters, same);
       };
@@ -167,7 +162,7 @@ private:
         continue;
       }
       fresh.push_back(came);
-      if (!find(own_.*list, came.id))
+      if (!findById(own_.*list, came.id))
         continue;
       const AnyId id{untakenId(came.id.value, [&](const std::string& text) { return ids.contains(text); })};
       ids.insert(id.value);
@@ -188,7 +183,7 @@ private:
 
   void takeThresholds() {
     for (const auto& [rule, amount] : incoming_.thresholds) {
-      const Rule* found = find(builtIn_.rules.rules, rule);
+      const Rule* found = builtIn_.rules.findRule(rule);
       const auto here = own_.thresholds.find(rule);
       if (!found || !thresholdIsOpen(*found)) {
         result_.idleThresholds.push_back(rule);

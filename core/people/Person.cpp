@@ -45,9 +45,6 @@ std::string initialsFrom(const std::string& name) {
   return initials;
 }
 
-const Person* findPerson(std::span<const Person> people, const PersonId& id) {
-  const auto at = std::find_if(people.begin(), people.end(), [&](const Person& person) { return person.id == id; });
-  return at == people.end() ? nullptr : &*at;
-}
+const Person* findPerson(std::span<const Person> people, const PersonId& id) { return findById(people, id); }
 
 } // namespace matwright

@@ -1,7 +1,5 @@
 #include "core/screening/Rule.h"
 
-#include <algorithm>
-
 namespace matwright {
 
 bool namesNothing(const Demand& demand) {
@@ -16,15 +14,8 @@ std::optional<FeatureSet> met(const Demand& demand, const Asked& asked) {
   return some | demand.all;
 }
 
-const Condition* RuleBook::findCondition(const ConditionId& id) const {
-  const auto at = std::find_if(conditions.begin(), conditions.end(),
-                               [&](const Condition& condition) { return condition.id == id; });
-  return at == conditions.end() ? nullptr : &*at;
-}
-
-const Source* RuleBook::findSource(const SourceId& id) const {
-  const auto at = std::find_if(sources.begin(), sources.end(), [&](const Source& source) { return source.id == id; });
-  return at == sources.end() ? nullptr : &*at;
-}
+const Condition* RuleBook::findCondition(const ConditionId& id) const { return findById(conditions, id); }
+const Source* RuleBook::findSource(const SourceId& id) const { return findById(sources, id); }
+const Rule* RuleBook::findRule(const RuleId& id) const { return findById(rules, id); }
 
 } // namespace matwright

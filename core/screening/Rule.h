@@ -155,6 +155,7 @@ struct RuleBook {
 
   const Condition* findCondition(const ConditionId& id) const;
   const Source* findSource(const SourceId& id) const;
+  const Rule* findRule(const RuleId& id) const;
 };
 
 } // namespace matwright

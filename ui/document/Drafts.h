@@ -7,11 +7,6 @@
 
 namespace matwright {
 
-template <class Value, class AnyId> const Value* findById(const std::vector<Value>& values, const AnyId& id) {
-  const auto at = std::find_if(values.begin(), values.end(), [&](const Value& value) { return value.id == id; });
-  return at == values.end() ? nullptr : &*at;
-}
-
 // What was written of things of one's own and cannot be put into their document yet, because its file could not hold
 // it. `list` is where they stand there.
 template <class Value> class Drafts {

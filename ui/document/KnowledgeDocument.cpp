@@ -3,15 +3,12 @@
 #include "core/store/Store.h"
 #include "ui/document/ValueChange.h"
 
-#include <algorithm>
-
 namespace matwright {
 namespace {
 
 template <class Value> void put(std::vector<Value>& values, const Value& value) {
-  const auto at = std::find_if(values.begin(), values.end(), [&](const Value& each) { return each.id == value.id; });
-  if (at != values.end())
-    *at = value;
+  if (Value* there = findById(values, value.id))
+    *there = value;
 }
 
 } // namespace
@@ -126,9 +123,8 @@ KnowledgeDocument::Done KnowledgeDocument::remove(const RuleId& rule, const QStr
 
 KnowledgeDocument::Done KnowledgeDocument::setThreshold(const RuleId& rule, std::optional<double> amount,
                                                         const QString& what, const QString& mergeKey) {
-  const auto& rules = builtIn_->rules.rules;
-  const auto found = std::find_if(rules.begin(), rules.end(), [&](const Rule& each) { return each.id == rule; });
-  if (found == rules.end() || !thresholdIsOpen(*found))
+  const Rule* found = builtIn_->rules.findRule(rule);
+  if (!found || !thresholdIsOpen(*found))
     return failure(std::vector{
         Error{ErrorCode::unknownReference, {}, {}, "a rule whose threshold is open to change", rule.value}});
   OwnKnowledge after = *own_;
@@ -150,15 +146,14 @@ std::optional<Movement> KnowledgeDocument::copyOf(const MovementId& movement) co
 }
 
 std::optional<Rule> KnowledgeDocument::copyOf(const RuleId& rule) const {
-  for (const Rule& original : knowledge_->rules.rules)
-    if (original.id == rule) {
-      Rule copy = original;
-      copy.id = mintRuleId(*knowledge_, original.id.value);
-      if (copy.threshold)
-        copy.threshold->usual = copy.threshold->amount;
-      return copy;
-    }
-  return std::nullopt;
+  const Rule* original = knowledge_->rules.findRule(rule);
+  if (!original)
+    return std::nullopt;
+  Rule copy = *original;
+  copy.id = mintRuleId(*knowledge_, original->id.value);
+  if (copy.threshold)
+    copy.threshold->usual = copy.threshold->amount;
+  return copy;
 }
 
 Result<ConditionId, std::vector<Error>> KnowledgeDocument::addCopyOf(const ConditionId& condition,

@@ -119,7 +119,7 @@ void ConditionPage::fillRules(const Condition* condition) {
   for (const RuleGroup& group : ruleGroups(book, {}, {}))
     if (group.condition == (condition ? std::optional{condition->id} : std::nullopt))
       for (const RuleRow& row : group.rows)
-        lines->addWidget(new RuleLines(row, QString::fromStdString(findRule(book, row.rule)->why)), count++, 0, 1, 2);
+        lines->addWidget(new RuleLines(row, QString::fromStdString(book.findRule(row.rule)->why)), count++, 0, 1, 2);
   rules_->setVisible(count > 0);
 }
 

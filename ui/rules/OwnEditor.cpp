@@ -11,7 +11,6 @@
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QVBoxLayout>
-#include <algorithm>
 
 namespace matwright {
 namespace {
@@ -20,19 +19,16 @@ enum Form { kRuleForm, kConditionForm };
 
 // Under an id that nothing else has, kept or not.
 template <class Value> void mint(Value& value, const char* stem, const std::vector<Value>& all) {
-  value.id = {untakenId(std::string(kOwnPrefix) + stem, [&](const std::string& id) {
-    return std::any_of(all.begin(), all.end(), [&](const Value& each) { return each.id.value == id; });
-  })};
+  value.id = {untakenId(std::string(kOwnPrefix) + stem,
+                        [&](const std::string& id) { return findById(all, decltype(Value::id){id}) != nullptr; })};
 }
 
 template <class Value> void put(std::vector<Value>& all, const std::vector<Value>& drafts) {
-  for (const Value& draft : drafts) {
-    const auto at = std::find_if(all.begin(), all.end(), [&](const Value& each) { return each.id == draft.id; });
-    if (at == all.end())
-      all.push_back(draft);
+  for (const Value& draft : drafts)
+    if (Value* there = findById(all, draft.id))
+      *there = draft;
     else
-      *at = draft;
-  }
+      all.push_back(draft);
 }
 
 } // namespace
@@ -123,7 +119,7 @@ std::optional<RuleChoice> OwnEditor::firstUnkept() const {
 
 QString OwnEditor::nameOf(const RuleChoice& choice) const {
   const RuleBook book = over(document_.knowledge()->rules);
-  if (const Rule* rule = choice.rule ? findRule(book, *choice.rule) : nullptr)
+  if (const Rule* rule = choice.rule ? book.findRule(*choice.rule) : nullptr)
     return titleText(*rule).isEmpty() ? tr("a new rule") : titleText(*rule);
   const Condition* condition = choice.condition ? book.findCondition(*choice.condition) : nullptr;
   return condition && !condition->name.empty() ? QString::fromStdString(condition->name) : tr("a new condition");

@@ -98,12 +98,12 @@ template <class Thing>
 std::vector<PlacedFault> placed(const Thing& thing, const OwnKnowledge& own, const Knowledge& builtIn) {
   OwnKnowledge trial = own;
   auto& list = listOf(trial, thing);
-  const auto found = std::find_if(list.begin(), list.end(), [&](const Thing& each) { return each.id == thing.id; });
-  const auto at = static_cast<std::size_t>(found - list.begin());
-  if (found == list.end())
-    list.push_back(thing);
-  else
+  Thing* found = findById(list, thing.id);
+  const auto at = found ? static_cast<std::size_t>(found - list.data()) : list.size();
+  if (found)
     *found = thing;
+  else
+    list.push_back(thing);
   std::vector<PlacedFault> faults = judged(thing, layered(builtIn, trial));
   for (const PlacedFault& more : refused(thing, trial, at, builtIn)) {
     const bool said = std::any_of(faults.begin(), faults.end(), [&](const PlacedFault& fault) {

@@ -10,17 +10,6 @@ namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("RuleReport", text); }
 
-// Of a class in which each movement is done once.
-std::vector<StepFacts> factsOfAll(const Knowledge& knowledge) {
-  ClassPlan plan = emptyClass({});
-  plan.sections = {{{}, {}}};
-  std::int64_t number = 0;
-  for (const Movement& movement : knowledge.catalogue.movements())
-    plan.sections.front().steps.push_back(stepOf({++number}, movement));
-  const Ways ways(knowledge.transitions, {});
-  return factsOf(knowledge.transitions, scheduleOf(knowledge.catalogue, knowledge.transitions, ways, plan));
-}
-
 QString nameOf(const Caution& caution, const PlanDocument& document) {
   const auto& people = document.evaluation().people;
   const Person* person =
@@ -35,7 +24,7 @@ std::optional<QStringList> ConcernedMovements::of(const Rule& rule, std::shared_
   if (ofWays || namesNothing(rule.asks))
     return std::nullopt;
   if (knowledge_ != knowledge) {
-    facts_ = factsOfAll(*knowledge);
+    facts_ = factsOfCatalogue(*knowledge);
     knowledge_ = std::move(knowledge);
   }
   QStringList names;

@@ -92,11 +92,6 @@ bool thresholdIsChanged(const Rule& rule) {
   return !isOwn(rule.id) && rule.threshold && rule.threshold->amount != rule.threshold->usual;
 }
 
-const Rule* findRule(const RuleBook& book, const RuleId& rule) {
-  const auto at = std::find_if(book.rules.begin(), book.rules.end(), [&](const Rule& each) { return each.id == rule; });
-  return at == book.rules.end() ? nullptr : &*at;
-}
-
 std::set<RuleId> rulesConcerning(const RuleBook& book, std::span<const Person> people, Date day) {
   std::set<RuleId> all;
   for (const ActiveRule& active : activeRules(book, people, day))

@@ -61,6 +61,4 @@ std::set<RuleId> rulesConcerning(const RuleBook& book, std::span<const Person> p
 // Whether the teacher set another threshold for a rule of the program.
 bool thresholdIsChanged(const Rule& rule);
 
-const Rule* findRule(const RuleBook& book, const RuleId& rule); // null when there is none
-
 } // namespace matwright

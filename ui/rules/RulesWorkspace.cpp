@@ -121,7 +121,7 @@ QWidget* RulesWorkspace::makeStage() {
 }
 
 const Rule* RulesWorkspace::rule() const {
-  return current_.rule ? findRule(document_.knowledge()->rules, *current_.rule) : nullptr;
+  return current_.rule ? document_.knowledge()->rules.findRule(*current_.rule) : nullptr;
 }
 
 const Condition* RulesWorkspace::condition() const {
@@ -272,7 +272,7 @@ void RulesWorkspace::askRemove() {
     QStringList more;
     const RuleBook& book = document_.knowledge()->rules;
     for (const RuleId& id : usesOf(document_.own(), ofCondition->id).rules)
-      if (const Rule* with = findRule(book, id))
+      if (const Rule* with = book.findRule(id))
         more << QStringLiteral("\u2022 ") + titleText(*with);
     if (!more.isEmpty())
       more.prepend(tr("These rules of yours go with it:"));

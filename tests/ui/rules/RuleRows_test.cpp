@@ -20,7 +20,7 @@ Knowledge withOwn() {
   tired.name = "Zest is low";
   tired.about = "Slept badly.";
   own.conditions = {tired};
-  const Rule like = *findRule(testing::knowledge()->rules, {"everyone-neck-stretch"});
+  const Rule like = *testing::knowledge()->rules.findRule({"everyone-neck-stretch"});
   for (const char* id : {"own-slow", "own-low", "own-all"}) {
     own.rules.push_back(like);
     own.rules.back().id = {id};
@@ -40,7 +40,7 @@ std::vector<const Rule*> rulesIn(const Knowledge& knowledge, const RuleFilter& f
   std::vector<const Rule*> all;
   for (const RuleGroup& group : groupsOf(knowledge, filter))
     for (const RuleRow& row : group.rows)
-      all.push_back(findRule(knowledge.rules, row.rule));
+      all.push_back(knowledge.rules.findRule(row.rule));
   return all;
 }
 
@@ -59,7 +59,7 @@ TEST(RuleRows, EveryRuleStandsOnceUnderItsCondition) {
   for (std::size_t i = 0; i < groups.size(); ++i) {
     EXPECT_TRUE(i < 2 || groups[i - 1].title.compare(groups[i].title, Qt::CaseInsensitive) <= 0);
     for (const RuleRow& row : groups[i].rows) {
-      EXPECT_EQ(findRule(all.rules, row.rule)->condition, groups[i].condition);
+      EXPECT_EQ(all.rules.findRule(row.rule)->condition, groups[i].condition);
       EXPECT_TRUE(seen.insert(row.rule).second) << row.rule.value;
     }
   }
@@ -190,16 +190,16 @@ TEST(RuleRows, WhatIsNotKeptYetIsListedAndSaidWhateverIsAskedFor) {
 TEST(RuleReport, CountsMovementsAsTheScreeningSeesThem) {
   ConcernedMovements concerned;
   const auto knowledge = testing::knowledge();
-  const auto lying = concerned.of(*findRule(knowledge->rules, {"pregnancy-supine-stretch"}), knowledge);
+  const auto lying = concerned.of(*knowledge->rules.findRule({"pregnancy-supine-stretch"}), knowledge);
   ASSERT_TRUE(lying);
   EXPECT_THAT(*lying, Contains(QString::fromStdString(knowledge->catalogue.find({"hundred"})->name)));
   EXPECT_THAT(*lying, Not(Contains(QString::fromStdString(knowledge->catalogue.find({"swan-preparation"})->name))));
-  EXPECT_FALSE(concerned.of(*findRule(knowledge->rules, {"bppv-changes"}), knowledge)); // counts ways
+  EXPECT_FALSE(concerned.of(*knowledge->rules.findRule({"bppv-changes"}), knowledge)); // counts ways
 }
 
 TEST(RuleReport, NamesPeopleAndTheirStepsInTheOpenClass) {
   testing::Panels panels;
-  const Rule& rule = *findRule(panels.document.knowledge().rules, {"pregnancy-supine"});
+  const Rule& rule = *panels.document.knowledge().rules.findRule({"pregnancy-supine"});
   EXPECT_EQ(peopleConcerned(rule, panels.document), QStringList{QStringLiteral("Wanda Ostrow")});
   const QStringList lines = spokenIn(rule, panels.document);
   EXPECT_THAT(lines, Contains(QString::fromStdString(panels.document.knowledge().catalogue.find({"hundred"})->name) +
@@ -214,7 +214,7 @@ TEST(RuleReport, SaysWhenSomethingIsNotFilledIn) {
   person.conditions = {PersonCondition{{"pregnancy"}, {}, {}, {}}};
   panels.people.change(person, QStringLiteral("Change"));
   const QStringList names =
-      peopleConcerned(*findRule(panels.document.knowledge().rules, {"pregnancy-supine"}), panels.document);
+      peopleConcerned(*panels.document.knowledge().rules.findRule({"pregnancy-supine"}), panels.document);
   EXPECT_THAT(names, Contains(QStringLiteral("Rosa Amberley (something is not filled in yet)")));
 }
 

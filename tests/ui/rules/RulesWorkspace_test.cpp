@@ -134,11 +134,11 @@ TEST_F(Rules, APublishedThresholdIsToldAndNotToBeSet) {
 
 TEST_F(Rules, ACopyIsOnesOwnAndTheRuleOfTheProgramStays) {
   showRule("everyone-kneel-stretch");
-  const Rule before = *findRule(own.knowledge()->rules, {"everyone-kneel-stretch"});
+  const Rule before = *own.knowledge()->rules.findRule({"everyone-kneel-stretch"});
   button(QStringLiteral("Copy to my own")).click();
   ASSERT_EQ(own.own().rules.size(), 1U);
   EXPECT_EQ(workspace.current().rule, own.own().rules[0].id);
-  EXPECT_EQ(*findRule(own.knowledge()->rules, {"everyone-kneel-stretch"}), before);
+  EXPECT_EQ(*own.knowledge()->rules.findRule({"everyone-kneel-stretch"}), before);
   EXPECT_TRUE(says(QStringLiteral("A rule of your own")));
   EXPECT_TRUE(button(QStringLiteral("Done")).isEnabled());
 }
