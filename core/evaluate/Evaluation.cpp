@@ -23,6 +23,10 @@ const TimedStep* Evaluation::timed(StepId step) const {
   return at == schedule.steps.end() ? nullptr : &*at;
 }
 
+std::optional<PersonId> Evaluation::whom(const Caution& caution) const {
+  return caution.person < people.size() ? std::optional{people[caution.person]} : std::nullopt;
+}
+
 Evaluation evaluate(const Knowledge& knowledge, const ClassPlan& plan, std::span<const Person> roster, Date day) {
   const Group group(knowledge, plan.people, roster, day);
   Evaluation evaluation;

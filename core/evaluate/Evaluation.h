@@ -73,6 +73,8 @@ struct Evaluation {
   // The strongest caution at a step; nothing when none was raised, which does not mean that it is safe.
   std::optional<Level> strongestAt(StepId step) const;
   const TimedStep* timed(StepId step) const;
+  // Whom one of the cautions concerns; nobody in particular: everybody.
+  std::optional<PersonId> whom(const Caution& caution) const;
   friend bool operator==(const Evaluation&, const Evaluation&) = default;
 };
 

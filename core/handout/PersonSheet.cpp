@@ -201,7 +201,7 @@ PersonSheet personSheetOf(const Knowledge& knowledge, const Person& person, Date
     return personSheetOf(knowledge, person, day, style);
   std::vector<const Caution*> hers;
   for (const Caution& caution : evaluation.cautions)
-    if (caution.rule && caution.person != Finding::kNone && people[caution.person] == person.id)
+    if (caution.rule && evaluation.whom(caution) == person.id)
       hers.push_back(&caution);
   PersonSheet sheet = sheetOf(knowledge, person, day, style, plan, hers);
   sheet.className = plan.name;

@@ -4,7 +4,6 @@
 #include "ui/catalogue/CatalogueModel.h"
 #include "ui/controls/FactGrid.h"
 #include "ui/controls/Labels.h"
-#include "ui/controls/RowText.h"
 #include "ui/text/MovementText.h"
 #include "ui/text/VocabularyText.h"
 

@@ -181,10 +181,7 @@ bool CautionList::showCaution(std::optional<StepId> step, const std::optional<Pe
   for (std::size_t group = 0; group < groups_.size(); ++group)
     for (std::size_t row = 0; row < groups_[group].rows.size(); ++row) {
       const CautionRow& candidate = groups_[group].rows[row];
-      if (!candidate.level || candidate.step != step)
-        continue;
-      const std::size_t whose = seen.cautions[candidate.index].person;
-      if (person ? whose >= seen.people.size() || seen.people[whose] != *person : whose < seen.people.size())
+      if (!candidate.level || candidate.step != step || seen.whom(seen.cautions[candidate.index]) != person)
         continue;
       const QModelIndex heading = model_->index(static_cast<int>(group), 0);
       view_->expand(heading);

@@ -1,7 +1,6 @@
 #include "ui/cautions/CautionRows.h"
 
 #include "ui/controls/CautionCard.h"
-#include "ui/controls/RowText.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/VocabularyText.h"
 
@@ -17,8 +16,7 @@ QString keyOf(const Caution& caution, const Evaluation& evaluation) {
       .arg(static_cast<int>(caution.kind))
       .arg(caution.step ? caution.step->value : 0)
       .arg(QString::fromStdString(caution.rule ? caution.rule->id.value : caution.name))
-      .arg(caution.person < evaluation.people.size() ? QString::fromStdString(evaluation.people[caution.person].value)
-                                                     : QString())
+      .arg(QString::fromStdString(evaluation.whom(caution).value_or(PersonId{}).value))
       .arg(caution.condition == Finding::kNone ? -1 : static_cast<int>(caution.condition));
 }
 

@@ -2,7 +2,6 @@
 
 #include "ui/controls/Labels.h"
 #include "ui/controls/LevelMark.h"
-#include "ui/controls/RowText.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/VocabularyText.h"
 
@@ -14,13 +13,12 @@ namespace {
 
 QString conditionName(const Caution& caution, const Knowledge& knowledge, const Evaluation& evaluation,
                       std::span<const Person> roster) {
-  if (caution.person >= evaluation.people.size())
+  const auto whom = evaluation.whom(caution);
+  const Person* person = whom ? findPerson(roster, *whom) : nullptr;
+  if (!person || caution.condition >= person->conditions.size())
     return {};
-  for (const Person& person : roster)
-    if (person.id == evaluation.people[caution.person] && caution.condition < person.conditions.size())
-      if (const Condition* found = knowledge.rules.findCondition(person.conditions[caution.condition].condition))
-        return QString::fromStdString(found->name);
-  return {};
+  const Condition* found = knowledge.rules.findCondition(person->conditions[caution.condition].condition);
+  return found ? QString::fromStdString(found->name) : QString();
 }
 
 } // namespace

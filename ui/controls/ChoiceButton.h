@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/base/EnumSet.h"
-#include "ui/controls/RowText.h"
+#include "ui/text/VocabularyText.h"
 
 #include <QStringList>
 #include <QToolButton>

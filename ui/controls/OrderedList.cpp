@@ -2,7 +2,7 @@
 
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
-#include "ui/controls/RowText.h"
+#include "ui/text/VocabularyText.h"
 
 #include <QAbstractItemView>
 #include <QCompleter>

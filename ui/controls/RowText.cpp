@@ -4,7 +4,6 @@
 
 #include <QFontMetrics>
 #include <QGuiApplication>
-#include <QLocale>
 #include <QWidget>
 #include <algorithm>
 
@@ -76,12 +75,6 @@ QPixmap dragPixmap(const QString& text, const QPixmap& figure, const QWidget& fr
     painter.drawPixmap(kEdge, (size.height() - drawn.height()) / 2, figure);
   paint(painter, QRect(left, (size.height() - tall) / 2, wide, tall), {line});
   return pixmap;
-}
-
-QString withCapital(QString text) {
-  if (!text.isEmpty())
-    text.replace(0, 1, QLocale().toUpper(text.left(1)));
-  return text;
 }
 
 } // namespace matwright

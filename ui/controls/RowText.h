@@ -32,7 +32,4 @@ void paintRowGround(QPainter& painter, const QStyleOptionViewItem& option);
 // What hangs on the pointer while something is dragged: a card with its name and, where there is one, its figure.
 QPixmap dragPixmap(const QString& text, const QPixmap& figure, const QWidget& from);
 
-// "leave out" -> "Leave out".
-QString withCapital(QString text);
-
 } // namespace matwright

@@ -102,9 +102,7 @@ QString GroupModel::cautionLines(const QModelIndex& index) const {
   QStringList lines;
   int more = 0;
   for (const Caution& caution : evaluation.cautions) {
-    const bool hers = person ? caution.person < evaluation.people.size() && evaluation.people[caution.person] == *person
-                             : caution.person >= evaluation.people.size();
-    if (!hers || caution.step != step)
+    if (evaluation.whom(caution) != person || caution.step != step)
       continue;
     if (lines.size() == kMostLines) {
       ++more;

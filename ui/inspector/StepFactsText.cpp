@@ -1,6 +1,5 @@
 #include "ui/inspector/StepFactsText.h"
 
-#include "ui/controls/RowText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QCoreApplication>

@@ -5,7 +5,6 @@
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/OrderedList.h"
-#include "ui/controls/RowText.h"
 #include "ui/figure/FigureView.h"
 #include "ui/text/MovementText.h"
 #include "ui/text/VocabularyText.h"

@@ -2,7 +2,6 @@
 
 #include "ui/controls/FactGrid.h"
 #include "ui/controls/Labels.h"
-#include "ui/controls/RowText.h"
 #include "ui/figure/FigureView.h"
 #include "ui/text/MovementText.h"
 #include "ui/text/VocabularyText.h"

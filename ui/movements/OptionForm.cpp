@@ -7,7 +7,6 @@
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/OrderedList.h"
-#include "ui/controls/RowText.h"
 #include "ui/controls/TempoEditor.h"
 #include "ui/movements/PoseEditor.h"
 #include "ui/text/MovementText.h"

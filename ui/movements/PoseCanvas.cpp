@@ -1,9 +1,9 @@
 #include "ui/movements/PoseCanvas.h"
 
 #include "core/figure/Passage.h"
-#include "ui/controls/RowText.h"
 #include "ui/movements/PoseHint.h"
 #include "ui/text/FigureText.h"
+#include "ui/text/VocabularyText.h"
 #include "ui/theme/Theme.h"
 
 #include <QAccessible>

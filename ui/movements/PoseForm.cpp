@@ -2,8 +2,8 @@
 
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
-#include "ui/controls/RowText.h"
 #include "ui/text/FigureText.h"
+#include "ui/text/VocabularyText.h"
 
 #include <QCheckBox>
 #include <QComboBox>

@@ -1,7 +1,7 @@
 #include "ui/movements/PoseHint.h"
 
-#include "ui/controls/RowText.h"
 #include "ui/text/FigureText.h"
+#include "ui/text/VocabularyText.h"
 
 #include <QCoreApplication>
 #include <QStringList>

@@ -3,9 +3,9 @@
 #include "core/base/Text.h"
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
-#include "ui/controls/RowText.h"
 #include "ui/text/RuleMeaning.h"
 #include "ui/text/RuleText.h"
+#include "ui/text/VocabularyText.h"
 
 #include <QComboBox>
 #include <QHBoxLayout>

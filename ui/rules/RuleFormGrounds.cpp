@@ -4,7 +4,6 @@
 #include "ui/controls/DateField.h"
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
-#include "ui/controls/RowText.h"
 #include "ui/rules/SourcePicker.h"
 #include "ui/text/VocabularyText.h"
 

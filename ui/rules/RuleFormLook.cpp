@@ -4,11 +4,11 @@
 #include "ui/controls/Fields.h"
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
-#include "ui/controls/RowText.h"
 #include "ui/rules/DemandForm.h"
 #include "ui/text/FindingText.h"
 #include "ui/text/RuleMeaning.h"
 #include "ui/text/RuleText.h"
+#include "ui/text/VocabularyText.h"
 
 #include <QCheckBox>
 #include <QComboBox>

@@ -3,7 +3,6 @@
 #include "core/base/Text.h"
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
-#include "ui/controls/RowText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QComboBox>

@@ -4,7 +4,6 @@
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/LevelMark.h"
-#include "ui/controls/RowText.h"
 #include "ui/rules/ThresholdEditor.h"
 #include "ui/text/RuleMeaning.h"
 #include "ui/text/RuleText.h"

@@ -11,9 +11,8 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("RuleReport", text); }
 
 QString nameOf(const Caution& caution, const PlanDocument& document) {
-  const auto& people = document.evaluation().people;
-  const Person* person =
-      caution.person < people.size() ? findPerson(document.roster(), people[caution.person]) : nullptr;
+  const auto whom = document.evaluation().whom(caution);
+  const Person* person = whom ? findPerson(document.roster(), *whom) : nullptr;
   return person ? QString::fromStdString(person->name) : tr("everybody");
 }
 

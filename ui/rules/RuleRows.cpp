@@ -1,7 +1,6 @@
 #include "ui/rules/RuleRows.h"
 
 #include "core/knowledge/OwnKnowledge.h"
-#include "ui/controls/RowText.h"
 #include "ui/text/FindingText.h"
 #include "ui/text/RuleText.h"
 #include "ui/text/VocabularyText.h"

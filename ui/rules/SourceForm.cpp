@@ -4,8 +4,8 @@
 #include "core/knowledge/Faults.h"
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
-#include "ui/controls/RowText.h"
 #include "ui/text/RuleText.h"
+#include "ui/text/VocabularyText.h"
 
 #include <QComboBox>
 #include <QGridLayout>

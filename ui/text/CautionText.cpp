@@ -11,9 +11,8 @@ namespace {
 QString tr(const char* text) { return QCoreApplication::translate("CautionText", text); }
 
 const Person* personOf(const Caution& caution, const Evaluation& evaluation, std::span<const Person> roster) {
-  if (caution.person == Finding::kNone || caution.person >= evaluation.people.size())
-    return nullptr;
-  return findPerson(roster, evaluation.people[caution.person]);
+  const auto whom = evaluation.whom(caution);
+  return whom ? findPerson(roster, *whom) : nullptr;
 }
 
 const PersonCondition* conditionOf(const Caution& caution, const Person* person) {

@@ -17,12 +17,6 @@ QString tr(const char* text) { return QCoreApplication::translate("PersonSheetTe
 
 QString from(const std::string& words) { return QString::fromStdString(words); }
 
-QString upperFirst(QString words) {
-  if (!words.isEmpty())
-    words[0] = words[0].toUpper();
-  return words;
-}
-
 // Escaped pieces put together into HTML.
 class Page {
 public:
@@ -145,7 +139,7 @@ private:
     std::optional<Level> level;
     for (const SheetRow& row : sheet_.rows) {
       if (row.level != level)
-        page_.heading(upperFirst(text(row.level)));
+        page_.heading(withCapital(text(row.level)));
       level = row.level;
       addRow(row);
     }
@@ -156,7 +150,7 @@ private:
   }
 
   void addRow(const SheetRow& row) {
-    QString line = Page::bold(upperFirst(concernsText(row)));
+    QString line = Page::bold(withCapital(concernsText(row)));
     QStringList words;
     if (onWholeClass(row))
       words << tr("Whatever is in the class.");
@@ -263,7 +257,7 @@ private:
     });
     if (!words.isEmpty())
       page_.soft(tr("How far this program\u2019s makers verified what they cite. %1.")
-                     .arg(upperFirst(words.join(QStringLiteral("; ")))));
+                     .arg(withCapital(words.join(QStringLiteral("; ")))));
   }
 
   const PersonSheet& sheet_;

@@ -5,7 +5,6 @@
 #include "ui/text/VocabularyText.h"
 
 #include <QCoreApplication>
-#include <QLocale>
 
 namespace matwright {
 namespace {
@@ -15,12 +14,6 @@ QString tr(const char* text) { return QCoreApplication::translate("RuleText", te
 template <class Enum, std::size_t Count> QString listed(Enum value, const char* const (&texts)[Count]) {
   static_assert(Count == kWordCount<Enum>);
   return tr(texts[static_cast<std::size_t>(value)]);
-}
-
-QString capital(QString words) {
-  if (!words.isEmpty())
-    words.replace(0, 1, QLocale().toUpper(words.left(1)));
-  return words;
 }
 
 // "a, b or c".
@@ -124,7 +117,7 @@ QString shortText(Scope scope) {
 
 QString titleText(const Rule& rule) {
   const QString asks = demandText(rule.asks);
-  return capital(asks.isEmpty() ? QString::fromStdString(rule.instead.empty() ? rule.why : rule.instead) : asks);
+  return withCapital(asks.isEmpty() ? QString::fromStdString(rule.instead.empty() ? rule.why : rule.instead) : asks);
 }
 
 QString speaksText(const Rule& rule) {

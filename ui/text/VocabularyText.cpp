@@ -268,6 +268,12 @@ QString dateText(Date date) {
       QLocale().dateFormat(QLocale::LongFormat));
 }
 
+QString withCapital(QString text) {
+  if (!text.isEmpty())
+    text.replace(0, 1, QLocale().toUpper(text.left(1)));
+  return text;
+}
+
 QString movementName(const Knowledge& knowledge, const MovementId& id) {
   const Movement* movement = knowledge.catalogue.find(id);
   return QString::fromStdString(movement ? movement->name : id.value);

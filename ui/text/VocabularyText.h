@@ -35,6 +35,8 @@ QString doseText(const Dose& dose, Sides sides, std::optional<Side> onlySide);
 QString tempoText(const Tempo& tempo);
 QString breathText(const Tempo& tempo);
 
+QString withCapital(QString text); // "leave out" -> "Leave out"
+
 QString dateText(Date date); // in the user's locale, long form
 
 // Names by id; the id itself for what is not on file.
