@@ -100,10 +100,12 @@ CardPreview::CardPreview(PlanDocument& document, Settings& settings, QWidget* pa
   // Many changes in one gesture make one new layout.
   refreshTimer_.setSingleShot(true);
   refreshTimer_.setInterval(80);
-  connect(&refreshTimer_, &QTimer::timeout, this, &CardPreview::refresh);
+  connect(&refreshTimer_, &QTimer::timeout, this, [this] {
+    if (isVisible())
+      refresh();
+  });
   connect(&document_, &PlanDocument::changed, &refreshTimer_, qOverload<>(&QTimer::start));
   connect(&settings_, &Settings::changed, &refreshTimer_, qOverload<>(&QTimer::start));
-  refresh();
 }
 
 Card CardPreview::card() const {
@@ -120,6 +122,11 @@ void CardPreview::refresh() {
   sheet_->setCard(now, layout);
   note_->setText(tr("The type is smaller than can be read at arm's length. Two pages would give each step more room."));
   note_->setVisible(!layout.legible);
+}
+
+void CardPreview::showEvent(QShowEvent* event) {
+  refresh(); // nothing is laid out while it is closed
+  QDialog::showEvent(event);
 }
 
 bool CardPreview::savePdf(const QString& file) { return bar_->savePdf(file); }

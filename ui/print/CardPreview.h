@@ -45,6 +45,9 @@ public:
   // Writes the PDF without asking; false, and says so in the window, when it cannot be written.
   bool savePdf(const QString& file);
 
+protected:
+  void showEvent(QShowEvent* event) override;
+
 private:
   Card card() const;
   int pages() const;

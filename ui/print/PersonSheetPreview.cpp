@@ -10,7 +10,10 @@ PersonSheetPreview::PersonSheetPreview(PlanDocument& document, Settings& setting
   // Many changes in one gesture make one new text.
   refreshTimer_.setSingleShot(true);
   refreshTimer_.setInterval(80);
-  connect(&refreshTimer_, &QTimer::timeout, this, &PersonSheetPreview::refresh);
+  connect(&refreshTimer_, &QTimer::timeout, this, [this] {
+    if (isVisible())
+      refresh();
+  });
   connect(&document_, &PlanDocument::changed, &refreshTimer_, qOverload<>(&QTimer::start));
   connect(&settings_, &Settings::changed, &refreshTimer_, qOverload<>(&QTimer::start));
 }

@@ -41,7 +41,10 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
   connect(&settings_, &Settings::changed, this, &MainWindow::applyAppearance);
   connect(&settings_, &Settings::changed, this, &MainWindow::applyMotion);
   connect(&document_, &PlanDocument::changed, this, &MainWindow::updateTitle);
-  connect(&document_, &PlanDocument::changed, this, &MainWindow::fillRedFlags);
+  connect(&document_, &PlanDocument::changed, this, [this] {
+    if (redFlags_ && redFlags_->isVisible())
+      fillRedFlags();
+  });
   connect(&document_, &PlanDocument::refused, this,
           [this](Refusal refusal) { statusBar()->showMessage(text(refusal), 6000); });
   connect(&selection_, &StepSelection::changed, this, &MainWindow::updateActions);

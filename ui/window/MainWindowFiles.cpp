@@ -270,8 +270,6 @@ void MainWindow::showRedFlags() {
 
 // Which of them concern somebody in the class changes with it.
 void MainWindow::fillRedFlags() {
-  if (!redFlags_)
-    return;
   std::vector<Person> inClass;
   for (const PersonId& id : document_.evaluation().people)
     if (const Person* person = findPerson(document_.roster(), id))

@@ -146,5 +146,19 @@ TEST_F(Printing, TheCardIsSavedOnOnePageOrTwo) {
   EXPECT_TRUE(written().contains("/Count 2"));
 }
 
+TEST_F(Printing, ACardThatIsOpenedAgainIsOfTheClassAsItIs) {
+  CardPreview card(document, *settings);
+  const auto picture = [&card] { return card.findChild<CardSheet*>()->grab().toImage(); };
+  card.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&card));
+  const QImage before = picture();
+  card.close();
+  (void)document.perform(RenameClass{"Another name altogether"}, {});
+  card.show();
+  EXPECT_NE(picture(), before);
+  document.undoStack()->undo();
+  EXPECT_TRUE(QTest::qWaitFor([&] { return picture() == before; }, 3000)) << "an open one follows";
+}
+
 } // namespace
 } // namespace matwright
