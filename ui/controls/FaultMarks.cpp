@@ -102,4 +102,14 @@ QGridLayout* fieldGrid(QWidget* page) {
   return grid;
 }
 
+QString keptText(bool kept, const std::vector<FaultLine>& faults, const QString& otherwise) {
+  if (!kept)
+    return QCoreApplication::translate("FaultMarks",
+                                       "Not kept yet: this has to be put right first. Choose a line to go there.");
+  const bool wrong = std::any_of(faults.begin(), faults.end(), [](const FaultLine& fault) { return !fault.hint; });
+  return wrong ? QCoreApplication::translate("FaultMarks",
+                                             "Kept, but something is not right yet. Choose a line to go there.")
+               : otherwise;
+}
+
 } // namespace matwright

@@ -48,4 +48,8 @@ private:
 // Two columns, names and fields, and room that is left over beside them.
 QGridLayout* fieldGrid(QWidget* page = nullptr);
 
+// What is said above the faults of a thing of one's own: that it cannot be kept yet, that something is not right, or
+// `otherwise`, where there are hints at the most.
+QString keptText(bool kept, const std::vector<FaultLine>& faults, const QString& otherwise);
+
 } // namespace matwright

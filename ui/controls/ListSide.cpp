@@ -7,6 +7,7 @@
 #include <QAbstractItemView>
 #include <QKeyEvent>
 #include <QPushButton>
+#include <QSplitter>
 #include <QVBoxLayout>
 
 namespace matwright {
@@ -48,6 +49,22 @@ bool ListSide::eventFilter(QObject* watched, QEvent* event) {
     return true;
   }
   return QWidget::eventFilter(watched, event);
+}
+
+QVBoxLayout* addListAndStage(QWidget& workspace, QWidget* list, QWidget* stage, std::pair<int, int> sizes,
+                             std::pair<int, int> stretch) {
+  auto* column = new QVBoxLayout(&workspace);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(0);
+  auto* splitter = new QSplitter;
+  splitter->setChildrenCollapsible(false);
+  splitter->addWidget(list);
+  splitter->addWidget(stage);
+  splitter->setStretchFactor(0, stretch.first);
+  splitter->setStretchFactor(1, stretch.second);
+  splitter->setSizes({sizes.first, sizes.second});
+  column->addWidget(splitter, 1);
+  return column;
 }
 
 } // namespace matwright

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QWidget>
+#include <utility>
 
 class QAbstractItemView;
 class QLabel;
@@ -37,5 +38,10 @@ private:
   QVBoxLayout* column_;
   QLayout* buttons_;
 };
+
+// Fills a workspace with a list at the left and what is chosen in it at the right, which share `sizes` at first and
+// what is left over by `stretch`. Gives back the column, for what stands below.
+QVBoxLayout* addListAndStage(QWidget& workspace, QWidget* list, QWidget* stage, std::pair<int, int> sizes,
+                             std::pair<int, int> stretch = {0, 1});
 
 } // namespace matwright

@@ -1,5 +1,6 @@
 #include "ui/movements/MovementEditor.h"
 
+#include "ui/controls/FaultMarks.h"
 #include "ui/controls/FaultRows.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/Scrolled.h"
@@ -118,15 +119,9 @@ void MovementEditor::showFaults() {
   for (const FieldFault& fault : faults_)
     lines.push_back({QStringLiteral("%1: %2").arg(text(fault.field), fault.words), fault.hint});
   list_->show(lines);
-  const bool wrong = std::any_of(faults_.begin(), faults_.end(), [](const FieldFault& fault) { return !fault.hint; });
-  if (hasUnkept(id_))
-    state_->setText(tr("Not kept yet: this has to be put right first. Choose a line to go there."));
-  else if (wrong)
-    state_->setText(tr("Kept, but something is not right yet. Choose a line to go there."));
-  else
-    state_->setText(
-        tr("What you change is kept with the studio when the class is saved. Nothing is missing to keep it; "
-           "whether it is true and complete, only you can say."));
+  state_->setText(keptText(!hasUnkept(id_), lines,
+                           tr("What you change is kept with the studio when the class is saved. Nothing is missing to "
+                              "keep it; whether it is true and complete, only you can say.")));
 }
 
 void MovementEditor::goTo(int row) {

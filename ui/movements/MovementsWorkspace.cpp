@@ -17,7 +17,6 @@
 #include <QListView>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -59,17 +58,7 @@ MovementsWorkspace::MovementsWorkspace(KnowledgeDocument& document, QWidget* par
       remove_(new QPushButton(tr("Remove"))), import_(new QPushButton(tr("Import \u2026"))),
       export_(new QPushButton(tr("Export \u2026"))), stack_(new QStackedWidget), editor_(new MovementEditor(document)),
       reading_(new MovementReading) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  auto* splitter = new QSplitter;
-  splitter->setChildrenCollapsible(false);
-  splitter->addWidget(makeList());
-  splitter->addWidget(makeStage());
-  splitter->setStretchFactor(0, 0);
-  splitter->setStretchFactor(1, 1);
-  splitter->setSizes({290, 990});
-  column->addWidget(splitter, 1);
+  addListAndStage(*this, makeList(), makeStage(), {290, 990});
 
   connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] {
     say({});

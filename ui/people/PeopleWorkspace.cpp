@@ -2,6 +2,7 @@
 
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/ListSide.h"
 #include "ui/people/PeopleList.h"
 #include "ui/people/PersonEditor.h"
 #include "ui/text/CautionText.h"
@@ -9,7 +10,6 @@
 #include <QListView>
 #include <QPushButton>
 #include <QScrollArea>
-#include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -20,17 +20,7 @@ PeopleWorkspace::PeopleWorkspace(PlanDocument& plan, PeopleDocument& people, QWi
       inClass_(softLabel({})), remove_(new QPushButton(tr("Remove from file"))),
       sheet_(new QPushButton(tr("Sheet for the clinician\u2026"))), stack_(new QStackedWidget),
       editor_(new PersonEditor(plan, people)), nobody_(softLabel({})) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  auto* splitter = new QSplitter;
-  splitter->setChildrenCollapsible(false);
-  splitter->addWidget(makeList());
-  splitter->addWidget(makeEditor());
-  splitter->setStretchFactor(0, 1);
-  splitter->setStretchFactor(1, 2);
-  splitter->setSizes({360, 720});
-  column->addWidget(splitter, 1);
+  QVBoxLayout* column = addListAndStage(*this, makeList(), makeEditor(), {360, 720}, {1, 2});
   QLabel* notice = softLabel(standingNotice() + QLatin1Char(' ') +
                              tr("These are health data: the program keeps them in files on this computer, readable by "
                                 "the owner of this account "

@@ -256,12 +256,11 @@ void ConditionForm::fill(const Condition& condition) {
   showFaults(codesNote_, oddCodes);
   faults_ = placedFaults(condition, document_.own(), document_.builtIn());
   marks_.show(byField(faults_));
-  list_->show(withFieldNames(faults_));
-  const bool wrong = std::any_of(faults_.begin(), faults_.end(), [](const PlacedFault& fault) { return !fault.hint; });
-  state_->setText(hasUnkept(id_) ? tr("Not kept yet: this has to be put right first. Choose a line to go there.")
-                  : wrong        ? tr("Kept, but something is not right yet. Choose a line to go there.")
-                          : tr("What you change is kept with the studio when the class is saved. A condition says "
-                               "nothing by itself: rules do."));
+  const std::vector<FaultLine> told = withFieldNames(faults_);
+  list_->show(told);
+  state_->setText(keptText(!hasUnkept(id_), told,
+                           tr("What you change is kept with the studio when the class is saved. A condition says "
+                              "nothing by itself: rules do.")));
 }
 
 void ConditionForm::showQuestions() {

@@ -9,31 +9,16 @@
 #include "ui/text/RuleText.h"
 #include "ui/text/VocabularyText.h"
 
-#include <QHBoxLayout>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 namespace matwright {
-namespace {
-
-constexpr int kWidest = 860;
-
-} // namespace
 
 ConditionPage::ConditionPage(const KnowledgeDocument& document, const PlanDocument& plan, QWidget* parent)
     : QWidget(parent), document_(document), plan_(plan), title_(titleLabel({})), whose_(softLabel({})),
       about_(plainLabel({})), rule_(new QPushButton(tr("New rule for it"))),
       copy_(new QPushButton(tr("Copy with its rules"))), edit_(new QPushButton(tr("Edit"))),
-      remove_(new QPushButton(tr("Remove \u2026"))), column_(new QVBoxLayout) {
-  auto* across = new QHBoxLayout(this);
-  across->setContentsMargins(24, 16, 24, 20);
-  auto* page = new QWidget;
-  page->setMaximumWidth(kWidest);
-  page->setLayout(column_);
-  across->addWidget(page, 100);
-  across->addStretch(1);
-  column_->setContentsMargins(0, 0, 0, 0);
-  column_->setSpacing(10);
+      remove_(new QPushButton(tr("Remove \u2026"))), column_(readingColumn(*this)) {
   column_->addWidget(title_);
   column_->addWidget(whose_);
   auto* actions = new QWidget;

@@ -152,13 +152,12 @@ void RuleForm::fill(const Rule& rule) {
   const auto lines = byField(faults_);
   for (RuleFormPart* part : parts_)
     part->showFaults(lines);
-  list_->show(withFieldNames(faults_));
-  const bool wrong = std::any_of(faults_.begin(), faults_.end(), [](const PlacedFault& fault) { return !fault.hint; });
-  state_->setText(hasUnkept(id_) ? tr("Not kept yet: this has to be put right first. Choose a line to go there.")
-                  : wrong
-                      ? tr("Kept, but something is not right yet. Choose a line to go there.")
-                      : tr("What you change is kept with the studio when the class is saved. Whether the rule is true "
-                           "and complete, only you can say; what it does not speak of is not thereby safe."));
+  const std::vector<FaultLine> told = withFieldNames(faults_);
+  list_->show(told);
+  state_->setText(
+      keptText(!hasUnkept(id_), told,
+               tr("What you change is kept with the studio when the class is saved. Whether the rule is true "
+                  "and complete, only you can say; what it does not speak of is not thereby safe.")));
 }
 
 QString RuleForm::reachOf(const Rule& rule) {

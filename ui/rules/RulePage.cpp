@@ -17,7 +17,6 @@
 namespace matwright {
 namespace {
 
-constexpr int kWidest = 860;
 constexpr qsizetype kMostNames = 24; // of movements, said at once
 
 QString lines(const QStringList& all) { return all.join(QLatin1Char('\n')); }
@@ -29,16 +28,7 @@ RulePage::RulePage(KnowledgeDocument& document, const PlanDocument& plan, QWidge
       title_(titleLabel({})), whose_(softLabel({})), look_(plainLabel({})),
       copy_(new QPushButton(tr("Copy to my own"))), edit_(new QPushButton(tr("Edit"))),
       remove_(new QPushButton(tr("Remove \u2026"))), threshold_(new ThresholdEditor(document)),
-      column_(new QVBoxLayout) {
-  auto* across = new QHBoxLayout(this);
-  across->setContentsMargins(24, 16, 24, 20);
-  auto* page = new QWidget;
-  page->setMaximumWidth(kWidest);
-  page->setLayout(column_);
-  across->addWidget(page, 100);
-  across->addStretch(1);
-  column_->setContentsMargins(0, 0, 0, 0);
-  column_->setSpacing(10);
+      column_(readingColumn(*this)) {
   auto* head = new QHBoxLayout;
   head->setSpacing(8);
   head->addWidget(mark_, 0, Qt::AlignVCenter);
@@ -135,6 +125,20 @@ void RulePage::fillToday(const Rule& rule) {
   const QStringList spoken = spokenIn(rule, plan_);
   facts->add(tr("In the open class"),
              spoken.isEmpty() ? tr("It does not speak. That is no clearance for anybody.") : lines(spoken));
+}
+
+QVBoxLayout* readingColumn(QWidget& page) {
+  constexpr int kWidest = 860;
+  auto* across = new QHBoxLayout(&page);
+  across->setContentsMargins(24, 16, 24, 20);
+  auto* inside = new QWidget;
+  inside->setMaximumWidth(kWidest);
+  across->addWidget(inside, 100);
+  across->addStretch(1);
+  auto* column = new QVBoxLayout(inside);
+  column->setContentsMargins(0, 0, 0, 0);
+  column->setSpacing(10);
+  return column;
 }
 
 FactGrid* freshFacts(QVBoxLayout& column, QWidget*& place, const QString& heading) {

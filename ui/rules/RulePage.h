@@ -47,6 +47,8 @@ private:
   QWidget *facts_ = nullptr, *today_ = nullptr;
 };
 
+// The column of a page to be read, not wider than is read well.
+QVBoxLayout* readingColumn(QWidget& page);
 // A place in a column for facts, made anew: what was there goes.
 FactGrid* freshFacts(QVBoxLayout& column, QWidget*& place, const QString& heading);
 

@@ -20,7 +20,6 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QScrollBar>
-#include <QSplitter>
 #include <QStackedWidget>
 #include <QVBoxLayout>
 
@@ -40,17 +39,7 @@ RulesWorkspace::RulesWorkspace(KnowledgeDocument& document, PlanDocument& plan, 
       export_(new QPushButton(tr("Export \u25be"))), stack_(new QStackedWidget),
       rulePage_(new RulePage(document, plan)), conditionPage_(new ConditionPage(document, plan)),
       editor_(new OwnEditor(document)) {
-  auto* column = new QVBoxLayout(this);
-  column->setContentsMargins(0, 0, 0, 0);
-  column->setSpacing(0);
-  auto* splitter = new QSplitter;
-  splitter->setChildrenCollapsible(false);
-  splitter->addWidget(makeSide());
-  splitter->addWidget(makeStage());
-  splitter->setStretchFactor(0, 0);
-  splitter->setStretchFactor(1, 1);
-  splitter->setSizes({370, 910});
-  column->addWidget(splitter, 1);
+  QVBoxLayout* column = addListAndStage(*this, makeSide(), makeStage(), {370, 910});
   QLabel* notice = softLabel(standingNotice());
   notice->setContentsMargins(14, 6, 14, 8);
   column->addWidget(notice);
