@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/evaluate/Balance.h"
+#include "core/evaluate/ClassLoad.h"
 #include "core/evaluate/Schedule.h"
 #include "core/knowledge/Knowledge.h"
 #include "core/screening/Screening.h"
@@ -65,6 +66,7 @@ struct Evaluation {
   std::vector<PersonId> people; // those found, in the order of the class
   Schedule schedule;
   Balance balance;
+  ClassLoad load;
   std::vector<StepFacts> facts;  // one a step
   std::vector<Caution> cautions; // whole class first, then by step, strongest first
   std::vector<Remark> remarks;

@@ -1,8 +1,8 @@
-// The body that draws every figure: lengths as fractions of the stature, masses as fractions of the body mass.
+// The body that draws every figure: lengths as fractions of the stature. What its parts weigh: core/load/BodyTable.h.
 //
-// Lengths: Drillis and Contini 1966, as given in D. A. Winter, Biomechanics and Motor Control of Human Movement, fig.
-// 4.1. Masses and centres of mass: the same book, table 4.1. Winter's hip is the greater trochanter, his ankle the
-// malleolus. Where a length is marked "ours" the tables have none and the project chose it.
+// Drillis and Contini 1966, as given in D. A. Winter, Biomechanics and Motor Control of Human Movement, fig. 4.1. The
+// hip is the greater trochanter, the ankle the malleolus. Where a length is marked "ours" the tables have none and the
+// project chose it.
 #pragma once
 
 namespace matwright::skeleton {
@@ -19,8 +19,8 @@ inline constexpr double kAnkleHeight = 0.039;
 inline constexpr double kShoulderBreadth = 0.259; // over the flesh
 inline constexpr double kHipBreadth = 0.191;      // over the flesh
 
-// The trunk in three parts (ours): with the masses below and each part's centre in its middle, the trunk's centre falls
-// in its middle, as table 4.1 has it.
+// The trunk in three parts (ours): with Winter's masses and each part's centre in its middle, the trunk's centre falls
+// in its middle, as his table 4.1 has it.
 inline constexpr double kPelvis = 0.072; // hip to the foot of the lumbar spine
 inline constexpr double kLumbar = 0.099;
 inline constexpr double kThorax = kTrunk - kPelvis - kLumbar;
@@ -48,21 +48,5 @@ inline constexpr double kChestRadius = 0.052, kChestHalfWidth = 0.043;
 
 inline constexpr double kShoulderOffset = kShoulderBreadth / 2 - kShoulderRadius;
 inline constexpr double kHipOffset = kHipBreadth / 2 - kHipRadius;
-
-// Mass as a fraction of the body's, and the centre of mass as a fraction of the length from the nearer end.
-struct SegmentMass {
-  double mass;
-  double centre;
-};
-
-inline constexpr SegmentMass kHandMass{0.006, 0.506};
-inline constexpr SegmentMass kForearmMass{0.016, 0.430};
-inline constexpr SegmentMass kUpperArmMass{0.028, 0.436};
-inline constexpr SegmentMass kThighMass{0.100, 0.433};
-inline constexpr SegmentMass kShankAndFootMass{0.061, 0.606}; // along knee to ankle
-inline constexpr SegmentMass kHeadAndNeckMass{0.081, 0.5};    // the centre along neck and head is ours
-inline constexpr SegmentMass kThoraxMass{0.216, 0.5};         // centres of the trunk's parts: see above
-inline constexpr SegmentMass kAbdomenMass{0.139, 0.5};
-inline constexpr SegmentMass kPelvisMass{0.142, 0.5};
 
 } // namespace matwright::skeleton

@@ -5,8 +5,8 @@
 #include "core/body/Body.h"
 #include "core/figure/Passage.h"
 #include "core/movement/Movement.h"
+#include "core/movement/Repetition.h"
 #include "ui/figure/FigurePaint.h"
-#include "ui/figure/RepetitionClock.h"
 
 #include <QElapsedTimer>
 #include <QString>

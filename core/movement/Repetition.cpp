@@ -1,4 +1,4 @@
-#include "ui/figure/RepetitionClock.h"
+#include "core/movement/Repetition.h"
 
 #include <algorithm>
 #include <cmath>

@@ -1,4 +1,4 @@
-#include "ui/figure/RepetitionClock.h"
+#include "core/movement/Repetition.h"
 
 #include <gmock/gmock.h>
 
@@ -9,7 +9,7 @@ Tempo tempo(std::vector<Phase> phases, double secondsPerCount = 1) { return {Sec
 
 double shareAt(const Tempo& of, double seconds) { return momentAt(of, Seconds(seconds)).share; }
 
-TEST(RepetitionClock, GoesThereOnTheFirstBreathAndBackOnTheSecond) {
+TEST(Repetition, GoesThereOnTheFirstBreathAndBackOnTheSecond) {
   const Tempo two = tempo({{Breath::out, 4}, {Breath::in, 2}});
   EXPECT_EQ(shareAt(two, 0), 0);
   EXPECT_NEAR(shareAt(two, 2), 0.5, 1e-12);
@@ -20,7 +20,7 @@ TEST(RepetitionClock, GoesThereOnTheFirstBreathAndBackOnTheSecond) {
   EXPECT_EQ(momentAt(two, Seconds(5)).breath, Breath::in);
 }
 
-TEST(RepetitionClock, AFreePhaseHoldsTheShapeThatWasReached) {
+TEST(Repetition, AFreePhaseHoldsTheShapeThatWasReached) {
   const Tempo held = tempo({{Breath::out, 2}, {Breath::free, 5}, {Breath::in, 2}, {Breath::free, 1}});
   EXPECT_NEAR(shareAt(held, 2.0), 1, 1e-12);
   EXPECT_NEAR(shareAt(held, 6.9), 1, 1e-12);
@@ -30,26 +30,26 @@ TEST(RepetitionClock, AFreePhaseHoldsTheShapeThatWasReached) {
   EXPECT_EQ(shareAt(waits, 1), 0);
 }
 
-TEST(RepetitionClock, AHeldBreathHoldsTheShape) {
+TEST(Repetition, AHeldBreathHoldsTheShape) {
   const Tempo held = tempo({{Breath::in, 2}, {Breath::hold, 3}, {Breath::out, 2}});
   EXPECT_NEAR(shareAt(held, 3.5), 1, 1e-12);
   EXPECT_EQ(momentAt(held, Seconds(3.5)).breath, Breath::hold);
 }
 
-TEST(RepetitionClock, FourBreathsGoThereInTwoAndBackInTwo) {
+TEST(Repetition, FourBreathsGoThereInTwoAndBackInTwo) {
   const Tempo four = tempo({{Breath::in, 1}, {Breath::out, 1}, {Breath::in, 1}, {Breath::out, 1}});
   EXPECT_NEAR(shareAt(four, 1), 0.5, 1e-12);
   EXPECT_NEAR(shareAt(four, 2), 1, 1e-12);
   EXPECT_NEAR(shareAt(four, 3), 0.5, 1e-12);
 }
 
-TEST(RepetitionClock, ALoneOrFreePhaseStillMoves) {
+TEST(Repetition, ALoneOrFreePhaseStillMoves) {
   EXPECT_NEAR(shareAt(tempo({{Breath::free, 4}}), 2), 1, 1e-12);
   EXPECT_NEAR(shareAt(tempo({{Breath::out, 4}}), 1), 0.5, 1e-12);
   EXPECT_NEAR(shareAt(tempo({{Breath::free, 2}, {Breath::free, 2}}), 2), 1, 1e-12);
 }
 
-TEST(RepetitionClock, CountsWithinThePhaseAndRepeats) {
+TEST(Repetition, CountsWithinThePhaseAndRepeats) {
   const Tempo slow = tempo({{Breath::in, 3}, {Breath::out, 5}}, 0.5);
   EXPECT_EQ(momentAt(slow, Seconds(0)).count, 1);
   EXPECT_EQ(momentAt(slow, Seconds(1.2)).count, 3);
@@ -59,7 +59,7 @@ TEST(RepetitionClock, CountsWithinThePhaseAndRepeats) {
   EXPECT_EQ(momentAt(slow, Seconds(-2)), momentAt(slow, Seconds(0)));
 }
 
-TEST(RepetitionClock, TheShareNeverLeaps) {
+TEST(Repetition, TheShareNeverLeaps) {
   for (const Tempo& each :
        {tempo({{Breath::in, 2}, {Breath::out, 3}}), tempo({{Breath::in, 1}, {Breath::free, 2}, {Breath::out, 1}}),
         tempo({{Breath::out, 2}, {Breath::in, 1}, {Breath::out, 2}}), tempo({{Breath::free, 3}})}) {

@@ -1,0 +1,55 @@
+// The moments of weight through one repetition of a movement.
+#pragma once
+
+#include "core/load/JointMoments.h"
+#include "core/movement/Movement.h"
+
+#include <memory>
+#include <mutex>
+#include <unordered_map>
+
+namespace matwright {
+
+using ByLoadedJoint = std::array<double, kLoadedJoints>; // by LoadedJoint; body weights times statures
+
+struct MovementLoad {
+  static constexpr std::size_t kTimes = 49; // the first and the last of a repetition included
+
+  std::array<ByLoadedJoint, kTimes> course{}; // at even times of a repetition
+  ByLoadedJoint peak{};
+  ByLoadedJoint mean{}; // over the time of a repetition
+  friend bool operator==(const MovementLoad&, const MovementLoad&) = default;
+};
+
+// Held still at each moment: what swinging a limb adds is left out, as movements of a mat class are slow. Of hips and
+// shoulders the greater of the two sides at each moment.
+MovementLoad loadOf(const KeyPoses& poses, const Tempo& tempo, BodyTable table);
+
+// Remembers what was worked out, by poses and tempo: a thousand movements at most, then it begins anew. Safe to be
+// asked from several threads.
+class Loads {
+public:
+  explicit Loads(BodyTable table = BodyTable::winter) : table_(table) {}
+
+  BodyTable table() const { return table_; }
+  std::shared_ptr<const MovementLoad> of(const Movement& movement, const Option* option) const;
+  // A moment as a share of the straight-leg value.
+  double lever(double lowBackMoment) const { return lowBackMoment / straightLeg_; }
+
+private:
+  struct Key {
+    KeyPoses poses;
+    Tempo tempo;
+    friend bool operator==(const Key&, const Key&) = default;
+  };
+  struct KeyHash {
+    std::size_t operator()(const Key& key) const;
+  };
+
+  BodyTable table_;
+  double straightLeg_ = straightLegMoment(table_);
+  mutable std::mutex mutex_;
+  mutable std::unordered_map<Key, std::shared_ptr<const MovementLoad>, KeyHash> known_;
+};
+
+} // namespace matwright

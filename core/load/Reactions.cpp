@@ -1,0 +1,225 @@
+#include "core/load/Reactions.h"
+
+#include "core/figure/Resting.h"
+#include "core/figure/Skeleton.h"
+#include "core/load/LeastSquares.h"
+
+#include <algorithm>
+
+namespace matwright {
+
+namespace sk = skeleton;
+
+namespace {
+
+constexpr double kTouch = 0.008; // statures: flesh gives way by about so much
+constexpr Vec3 kUp{0, 1, 0};
+constexpr double kBalance = 1e5; // how much more balance counts than ease
+constexpr double kEvenness = 1e-4;
+
+Segment segmentAt(std::size_t spinePoint) {
+  return spinePoint <= PosedBody::kLumbar ? Segment::pelvis
+                                          : static_cast<Segment>(std::min(spinePoint, PosedBody::kNeck) - 1);
+}
+
+// Gathers the supports of one body.
+class Gathering {
+public:
+  Gathering(const Settled& settled, const WeighedBody& body)
+      : drawn_(settled.body), pose_(settled.articulation.pose), body_(body) {
+    if (settled.wall)
+      away_ = {*settled.wall > drawn_.pelvis().x ? -1.0 : 1.0, 0, 0};
+  }
+
+  std::vector<Support> supports(const Touching& touching) {
+    supports_.reserve(NonNegativeFit::kMost);
+    for (std::size_t i = touching.first; i <= touching.last; ++i)
+      addSpine(i, kUp);
+    if (pose_.on.contains(Contact::head))
+      add(Segment::headAndNeck, body_[Segment::headAndNeck].end + drawn_.head - drawn_.crown, kUp);
+    for (const Limb limb : kBothLimbs) {
+      addArm(limb);
+      addLeg(limb);
+    }
+    if (!pose_.wall.empty())
+      addWall();
+    return std::move(supports_);
+  }
+
+private:
+  void add(Segment segment, Vec3 at, Vec3 push) {
+    if (supports_.size() < NonNegativeFit::kMost)
+      supports_.push_back({segment, at, push});
+  }
+
+  // The flesh to the right and to the left of the spine, each if it reaches as far against the push as the other does.
+  void addSpine(std::size_t point, Vec3 push) {
+    const Segment segment = segmentAt(point);
+    const Vec3 joint = point == 0 ? body_[segment].joint : body_[segment].end;
+    const Vec3 aside = drawn_.turns[point].right * trunkHalfWidth(point);
+    const double slant = dot(aside, push);
+    if (slant < kTouch / 2)
+      add(segment, joint + aside, push);
+    if (-slant < kTouch / 2)
+      add(segment, joint - aside, push);
+  }
+
+  bool rests(Contact near, Limb limb) const { return pose_.on.contains(contactOf(near, limb)); }
+
+  void addArm(Limb limb) {
+    const auto hand = static_cast<Segment>(index(upperArmOf(limb)) + 2), forearm = parentOf(hand);
+    if (rests(Contact::forearmNear, limb))
+      add(forearm, body_[forearm].joint, kUp);
+    if (rests(Contact::forearmNear, limb) || rests(Contact::handNear, limb))
+      add(hand, body_[hand].joint, kUp);
+    if (rests(Contact::handNear, limb))
+      add(hand, between(body_[hand].joint, body_[hand].end, kPalm), kUp);
+  }
+
+  void addLeg(Limb limb) {
+    const auto lower = static_cast<Segment>(index(thighOf(limb)) + 1);
+    const PosedLeg& leg = drawn_.legs[index(limb)];
+    const Vec3 ankle = body_[lower].end - leg.ankle; // from the drawn ankle to the weighed one
+    if (rests(Contact::kneeNear, limb) || rests(Contact::shinNear, limb))
+      add(lower, body_[lower].joint, kUp);
+    if (rests(Contact::shinNear, limb))
+      add(lower, body_[lower].end, kUp);
+    if (rests(Contact::footNear, limb) || rests(Contact::heelNear, limb))
+      add(lower, leg.heel + ankle, kUp);
+    if (rests(Contact::footNear, limb) || rests(Contact::toesNear, limb))
+      add(lower, leg.toes + ankle, kUp);
+  }
+
+  void addWall() {
+    const std::size_t onFloor = supports_.size();
+    if (pose_.wall.contains(WallContact::back)) {
+      double reach = -1e9;
+      const auto reachOf = [&](std::size_t i) { return -away_.x * drawn_.spine[i].x + trunkRadius(i); };
+      for (std::size_t i = 0; i <= PosedBody::kNeck; ++i)
+        reach = std::max(reach, reachOf(i));
+      for (std::size_t i = 0; i <= PosedBody::kNeck; ++i)
+        if (reachOf(i) > reach - kTouch)
+          addSpine(i, away_);
+    }
+    for (const Limb limb : kBothLimbs) {
+      const auto hand = static_cast<Segment>(index(upperArmOf(limb)) + 2);
+      const auto lower = static_cast<Segment>(index(thighOf(limb)) + 1);
+      if (pose_.wall.contains(WallContact::hands) && !rests(Contact::handNear, limb))
+        add(hand, between(body_[hand].joint, body_[hand].end, kPalm / 2), away_);
+      if (pose_.wall.contains(WallContact::feet) && !rests(Contact::footNear, limb))
+        add(lower, body_[lower].end, away_);
+    }
+    for (std::size_t i = 0; i < onFloor; ++i)
+      for (const double way : {1.0, -1.0})
+        add(supports_[i].segment, supports_[i].at, {way, 0, 0});
+  }
+
+  static constexpr double kPalm = 0.6; // of the hand, from the wrist: as far as weight can go
+
+  const PosedBody& drawn_;
+  const Pose& pose_;
+  const WeighedBody& body_;
+  Vec3 away_; // from the wall
+  std::vector<Support> supports_;
+};
+
+using Row = NonNegativeFit::Row;
+
+// The component along an axis.
+Row along(const std::array<Row, 3>& rows, Vec3 axis, std::size_t n) {
+  Row result{};
+  for (std::size_t i = 0; i < n; ++i)
+    result[i] = rows[0][i] * axis.x + rows[1][i] * axis.y + rows[2][i] * axis.z;
+  return result;
+}
+
+// From hip to hip, level.
+Vec3 sideways(const WeighedBody& body) {
+  Vec3 across = body[Segment::thighNear].joint - body[Segment::thighFar].joint;
+  across.y = 0;
+  return direction(across, {0, 0, 1});
+}
+
+// Asks for three numbers at once, one along each axis.
+void take(NonNegativeFit& fit, const std::array<Row, 3>& rows, Vec3 right, double weight) {
+  fit.take(rows[0], right.x, weight);
+  fit.take(rows[1], right.y, weight);
+  fit.take(rows[2], right.z, weight);
+}
+
+void put(std::array<Row, 3>& rows, std::size_t column, Vec3 v) {
+  rows[0][column] = v.x;
+  rows[1][column] = v.y;
+  rows[2][column] = v.z;
+}
+
+} // namespace
+
+Touching touchingFloor(const Settled& settled) {
+  const EnumSet<Contact> on = settled.articulation.pose.on;
+  std::size_t from = PosedBody::kPelvis, to = PosedBody::kNeck;
+  if (!on.intersects({Contact::back, Contact::front, Contact::side})) {
+    if (!on.intersects({Contact::seat, Contact::upperBack}))
+      return {};
+    from = on.contains(Contact::seat) ? PosedBody::kPelvis : PosedBody::kThorax + 1;
+    to = on.contains(Contact::upperBack) ? PosedBody::kNeck : PosedBody::kLumbar;
+  }
+  const double floor = lowestTrunkBall(settled.body, from, to).height();
+  Touching touching;
+  for (std::size_t i = from; i <= to; ++i) {
+    if (lowestTrunkBall(settled.body, i, i).height() > floor + kTouch)
+      continue;
+    if (!touching.any())
+      touching.first = i;
+    touching.last = i;
+  }
+  return touching;
+}
+
+std::vector<Support> supportsOf(const Settled& settled, const WeighedBody& body) {
+  return Gathering(settled, body).supports(touchingFloor(settled));
+}
+
+std::vector<Force> reactions(const WeighedBody& body, const std::vector<Support>& supports) {
+  if (supports.empty())
+    return {};
+  const std::size_t n = supports.size();
+  const SegmentSet legs = beyond(Segment::thighNear) | beyond(Segment::thighFar);
+  const bool onLegsAlone =
+      std::all_of(supports.begin(), supports.end(), [&](const Support& each) { return legs.contains(each.segment); });
+  NonNegativeFit fit(n);
+  for (std::size_t j = 1; j < kSegments; ++j) {
+    const auto joint = static_cast<Segment>(j);
+    const SegmentSet part = beyond(joint);
+    std::array<Row, 3> rows{};
+    bool touched = false;
+    for (std::size_t s = 0; s < n; ++s)
+      if (part.contains(supports[s].segment)) {
+        put(rows, s, cross(supports[s].at - body[joint].joint, supports[s].push));
+        touched = true;
+      }
+    if (touched)
+      take(fit, rows, -momentAbout(body, body[joint].joint, part), 1);
+  }
+  std::array<Row, 3> turning{}, pushing{};
+  const Vec3 about = body[Segment::pelvis].joint;
+  for (std::size_t s = 0; s < n; ++s) {
+    put(turning, s, cross(supports[s].at - about, supports[s].push));
+    put(pushing, s, supports[s].push);
+  }
+  const Vec3 right = sideways(body), weight = momentAbout(body, about, wholeBody());
+  const std::array<Vec3, 3> axes{right, kUp, cross(kUp, right)};
+  for (std::size_t i = 0; i < axes.size(); ++i)
+    if (i < 2 || !onLegsAlone)
+      fit.take(along(turning, axes[i], n), -dot(weight, axes[i]), kBalance);
+  take(fit, pushing, kUp, kBalance);
+  fit.prefer(kEvenness);
+  const Row sizes = fit.solve();
+  std::vector<Force> forces;
+  for (std::size_t s = 0; s < n; ++s)
+    if (sizes[s] > 0)
+      forces.push_back({supports[s].segment, supports[s].at, supports[s].push * sizes[s]});
+  return forces;
+}
+
+} // namespace matwright

@@ -1,0 +1,37 @@
+// What carries a body, and with what force.
+//
+// The floor pushes straight up. A wall pushes level, away from itself, and the floor then holds with friction as much
+// as that needs. Where a body could rest in several ways, as on hands and knees, it rests so that its joints have least
+// to hold: the sum of the squares of their moments is least among all that keep it in balance. On its legs alone it may
+// shift its weight from one to the other, more than the figure shows. A figure that is not quite in balance is carried
+// as nearly as can be.
+#pragma once
+
+#include "core/figure/Settle.h"
+#include "core/load/WeighedBody.h"
+
+#include <vector>
+
+namespace matwright {
+
+struct Support {
+  Segment segment{};
+  Vec3 at;
+  Vec3 push; // the direction of its force, of length 1
+};
+
+// The stretch of the spine that lies on the floor, in points of PosedBody::spine; none: first > last.
+struct Touching {
+  std::size_t first = 1, last = 0;
+
+  bool any() const { return first <= last; }
+};
+Touching touchingFloor(const Settled& settled);
+
+// Of a settled body, in the lengths of `body`: trunk, head, hands, forearms and legs where they rest.
+std::vector<Support> supportsOf(const Settled& settled, const WeighedBody& body);
+
+// One force for each support that bears something. Empty when there is no support.
+std::vector<Force> reactions(const WeighedBody& body, const std::vector<Support>& supports);
+
+} // namespace matwright
