@@ -33,6 +33,9 @@ public:
     for (const Limb limb : kBothLimbs) {
       result.hips[index(limb)] = ofLimb(thighOf(limb), limb);
       result.shoulders[index(limb)] = ofLimb(upperArmOf(limb), limb);
+      for (const Segment first : {thighOf(limb), upperArmOf(limb)})
+        if (!isCarried(first, limb))
+          result.free |= beyond(first);
     }
     result.lowBack = lies_ ? ofLyingTrunk() : ofFreeTrunk();
     return result;

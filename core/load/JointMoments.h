@@ -27,6 +27,7 @@ inline constexpr std::size_t kLoadedJoints = kWordCount<LoadedJoint>;
 struct JointMoments {
   double lowBack = 0;
   std::array<double, 2> hips{}, shoulders{}; // by Limb
+  SegmentSet free;                           // arms and legs that rest nowhere
 
   // Of hips and shoulders the greater of the two sides.
   double of(LoadedJoint joint) const;

@@ -18,12 +18,20 @@ struct MovementLoad {
   std::array<ByLoadedJoint, kTimes> course{}; // at even times of a repetition
   ByLoadedJoint peak{};
   ByLoadedJoint mean{}; // over the time of a repetition
+  // What is left out of these: the most that setting a free limb in motion and stopping it adds about its hip or
+  // shoulder at the movement's pace. In body masses times square statures a square second; none for the low back.
+  ByLoadedJoint swing{};
   friend bool operator==(const MovementLoad&, const MovementLoad&) = default;
 };
 
-// Held still at each moment: what swinging a limb adds is left out, as movements of a mat class are slow. Of hips and
-// shoulders the greater of the two sides at each moment.
+// Held still at each moment; `swing` tells what that leaves out. Of hips and shoulders the greater of the two sides at
+// each moment.
 MovementLoad loadOf(const KeyPoses& poses, const Tempo& tempo, BodyTable table);
+
+// A swing in newton metres.
+constexpr double swingNewtonMetres(double swing, const BodySize& size) {
+  return swing * size.mass * size.stature * size.stature;
+}
 
 // Remembers what was worked out, by poses and tempo: a thousand movements at most, then it begins anew. Safe to be
 // asked from several threads.

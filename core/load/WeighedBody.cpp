@@ -103,6 +103,34 @@ Vec3 momentAbout(const WeighedBody& body, Vec3 place, SegmentSet segments, std::
   return moment;
 }
 
+SegmentKind kindOf(Segment segment) {
+  const std::size_t place = index(segment);
+  if (place < index(Segment::headAndNeck))
+    return place == 0 ? SegmentKind::pelvis : place <= kLinks ? SegmentKind::abdomen : SegmentKind::thorax;
+  constexpr auto kUpperArm = static_cast<std::size_t>(SegmentKind::upperArm);
+  if (place < index(Segment::upperArmNear))
+    return SegmentKind::headAndNeck;
+  if (place < index(Segment::thighNear))
+    return static_cast<SegmentKind>(kUpperArm + (place - index(Segment::upperArmNear)) % 3);
+  return (place - index(Segment::thighNear)) % 2 == 0 ? SegmentKind::thigh : SegmentKind::lowerLeg;
+}
+
+Vec3 inertialMoment(const WeighedBody& body, BodyTable table, Vec3 place, SegmentSet segments,
+                    std::span<const SegmentMotion, kSegments> motion) {
+  Vec3 moment;
+  segments.forEach([&](Segment segment) {
+    const WeighedSegment& each = body[segment];
+    const SegmentMotion& change = motion[index(segment)];
+    const Vec3 axis = each.end - each.joint;
+    const double radius = rowOf(table, kindOf(segment)).gyration;
+    // A rod's angular acceleration is its direction times the direction's second derivative; the lengths cancel.
+    moment = moment +
+             (cross(each.centre - place, change.acceleration) + cross(axis, change.axisChange) * (radius * radius)) *
+                 each.weight;
+  });
+  return moment;
+}
+
 Vec3 centreOfMass(const WeighedBody& body, SegmentSet segments) {
   Vec3 sum;
   double weight = 0;

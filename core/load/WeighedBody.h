@@ -67,6 +67,17 @@ struct WeighedBody {
 
 WeighedBody weighed(const PosedBody& body, BodyTable table);
 
+// The moment about a place that it takes to change the motion of some segments, when their centres have the
+// accelerations and their long axes the second derivatives given (by Segment, a square second). In body masses times
+// square statures a square second. Radii of gyration are those of the table.
+struct SegmentMotion {
+  Vec3 acceleration, axisChange;
+};
+Vec3 inertialMoment(const WeighedBody& body, BodyTable table, Vec3 place, SegmentSet segments,
+                    std::span<const SegmentMotion, kSegments> motion);
+
+SegmentKind kindOf(Segment segment);
+
 // A force that acts on a segment from outside, such as the floor's.
 struct Force {
   Segment segment{};

@@ -1,6 +1,7 @@
 #include "core/load/MovementLoad.h"
 #include "tests/support/RestingPoses.h"
 
+#include <cmath>
 #include <gmock/gmock.h>
 #include <thread>
 
@@ -59,11 +60,33 @@ TEST(MovementLoad, AHoldAtTheEndWeighsForAsLongAsItLasts) {
   EXPECT_NEAR(holding.peak[kHip], flowing.peak[kHip], 1e-9);
 }
 
-TEST(MovementLoad, OnlyTheShapeOfTheTempoCountsNotItsPace) {
+TEST(MovementLoad, WeightDoesNotDependOnThePace) {
   const KeyPoses poses = lowering().poses;
   Tempo slow = thereAndBack();
   slow.secondsPerCount = Seconds(2.5);
-  EXPECT_EQ(loadOf(poses, slow, BodyTable::winter), loadOf(poses, thereAndBack(), BodyTable::winter));
+  const MovementLoad slowly = loadOf(poses, slow, BodyTable::winter),
+                     usually = loadOf(poses, thereAndBack(), BodyTable::winter);
+  EXPECT_EQ(slowly.course, usually.course);
+  EXPECT_NEAR(slowly.swing[kHip] * 2.5 * 2.5, usually.swing[kHip], 1e-9); // but what is left out grows with its square
+}
+
+// A straight leg that goes through 60 degrees in three seconds and sets off as gently as it stops: its greatest
+// acceleration is 6 x 60 degrees / 9 square seconds = .698 a square second. Times the moment of inertia of thigh and
+// lower leg about the hip, from Winter's table 4.1: .100 (.323^2 + .433^2) .245^2 + .061 ((.416 x .246)^2 + (.245 +
+// .606 x .246)^2).
+TEST(MovementLoad, ASwingingLegTakesItsInertiaTimesItsAcceleration) {
+  const Movement movement = lowering();
+  const MovementLoad load = loadOf(movement.poses, movement.tempo, BodyTable::winter);
+  const double thigh = 0.100 * (0.323 * 0.323 + 0.433 * 0.433) * 0.245 * 0.245;
+  const double lower = 0.061 * (std::pow(0.416 * 0.246, 2) + std::pow(0.245 + 0.606 * 0.246, 2));
+  const double expected = (thigh + lower) * 6 * (60 * kRadiansPerDegree) / 9;
+  EXPECT_NEAR(load.swing[kHip], expected, 0.06 * expected);
+  EXPECT_LT(swingNewtonMetres(load.swing[kHip], {}), 0.1 * newtonMetres({}) * load.peak[kHip]);
+  EXPECT_EQ(load.swing[kLowBack], 0);
+}
+
+TEST(MovementLoad, AHeldShapeSwingsNothing) {
+  EXPECT_EQ(loadOf({legs(90, 90), legs(90, 90)}, thereAndBack(), BodyTable::winter).swing[kHip], 0);
 }
 
 TEST(MovementLoad, IsWorkedOutOnceAndNeverTakenForAnother) {
