@@ -122,7 +122,7 @@ const Spoiling kSpoilings[] = {
     {"head-down shown-only features: flex-load neck-lift legs-long", "hundred",
      [](Movement& m) { m.options[0].poses = m.poses; }},
     {"head-down joint-too-far poses/start: lumbar", "hundred",
-     [](Movement& m) { m.options[0].poses->start.lumbar.bend = 80; }},
+     [](Movement& m) { m.options[0].poses->start.lumbar.bend = 90; }},
 };
 
 class SpoiltMovement : public testing::TestWithParam<Spoiling> {};
