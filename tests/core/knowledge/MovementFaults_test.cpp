@@ -95,6 +95,11 @@ const Spoiling kSpoilings[] = {
      [](Movement& m) {
        m.poses.start.on = {Contact::back, Contact::upperBack, Contact::seat, Contact::toesNear, Contact::head};
      }},
+    {"joint-too-far poses/end: thorax.rot", "hundred",
+     [](Movement& m) {
+       m.poses.end.lumbar.turn = 12;
+       m.poses.end.thorax.turn = 40;
+     }},
     {"joint-too-far poses/end: knee.near", "hundred", [](Movement& m) { m.poses.end.legs[0].knee = -20; }},
     {"not-shown features: rot", "hundred", [](Movement& m) { m.features.insert(Feature::rot); }},
     {"shown-only features: rot", "spine-twist", [](Movement& m) { m.features.erase(Feature::rot); }},
