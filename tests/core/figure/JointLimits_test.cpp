@@ -1,6 +1,7 @@
 #include "core/figure/JointLimits.h"
 
 #include <algorithm>
+#include <fstream>
 #include <gmock/gmock.h>
 #include <set>
 
@@ -78,6 +79,27 @@ TEST(JointLimits, AreAboveEveryMeasuredMeanOfTheMotion) {
     }
   }
   EXPECT_EQ(seen.size(), kWordCount<Motion>);
+}
+
+TEST(JointLimits, AreThoseOfTheFormatsDescription) {
+  std::ifstream file(MATWRIGHT_SOURCE_DIR "/resources/FORMAT.md");
+  const std::string text{std::istreambuf_iterator<char>(file), {}};
+  const auto row = [&](const std::string& name, double least, double most) {
+    const std::string line =
+        "| " + name + " | " + std::to_string(std::lround(least)) + " | " + std::to_string(std::lround(most)) + " |\n";
+    EXPECT_NE(text.find(line), std::string::npos) << line;
+  };
+  for (std::size_t i = static_cast<std::size_t>(Joint::lumbarBend); i < kWordCount<Joint>; ++i) {
+    const auto joint = static_cast<Joint>(i);
+    std::string name(word(joint));
+    if (isOfLimb(joint))
+      name.erase(name.rfind('.'));
+    row("`" + name + "`", rangeOf(joint).least, rangeOf(joint).most);
+  }
+  row("`lumbar` and `thorax` together", -limitOf(Motion::trunkBack), limitOf(Motion::trunkForward));
+  row("`lumbar.side` and `thorax.side` together", -limitOf(Motion::trunkSide), limitOf(Motion::trunkSide));
+  row("`lumbar.rot` and `thorax.rot` together", -limitOf(Motion::trunkTurn), limitOf(Motion::trunkTurn));
+  row("`ankle` of a foot that bears nothing", -limitOf(Motion::footDown), limitOf(Motion::footUp));
 }
 
 TEST(JointLimits, LetTheNeutralBodyBe) { EXPECT_THAT(linesOf({}), IsEmpty()); }
