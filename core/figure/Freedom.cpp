@@ -12,6 +12,7 @@ constexpr double kDegreesPerRadian = 1.0 / kRadiansPerDegree;
 const double kMostElbow = rangeOf(Joint::elbowNear).most; // degrees
 constexpr double kLargestTurn = 0.35;                     // radians at once
 constexpr double kLargestShift = 0.3;                     // statures at once
+constexpr int kMostHoldBacks = 3;                         // joints at their end, and those that then come to theirs
 
 enum Freedom {
   height,
@@ -100,10 +101,8 @@ private:
   Vec3 normal_;
 };
 
-constexpr int kBendPasses = 3;
-
 struct Stop {
-  std::size_t freedom;
+  std::size_t freedom = 0;
   AngleRange range; // of further turns, degrees
 };
 
@@ -224,7 +223,7 @@ void closeGaps(Laying& laying, std::span<const Gap> gaps, const FreedomRow& read
   const Stops stops(a);
   FreedomRow able = readiness;
   FreedomRow change = leastChange(gaps, able, caution);
-  for (int pass = 0; pass < kBendPasses && stops.holdBack(able, change); ++pass)
+  for (int pass = 0; pass < kMostHoldBacks && stops.holdBack(able, change); ++pass)
     change = leastChange(gaps, able, caution);
   const auto turn = [&](std::size_t freedom) {
     return stops.held(freedom, std::clamp(change[freedom], -kLargestTurn, kLargestTurn) * kDegreesPerRadian);
