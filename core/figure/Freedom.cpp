@@ -1,6 +1,6 @@
 #include "core/figure/Freedom.h"
 
-#include "core/figure/Joint.h"
+#include "core/figure/JointLimits.h"
 
 #include <algorithm>
 
@@ -9,9 +9,10 @@ namespace matwright {
 namespace {
 
 constexpr double kDegreesPerRadian = 1.0 / kRadiansPerDegree;
-const double kMostElbow = rangeOf(Joint::elbowNear).most, kMostKnee = rangeOf(Joint::kneeNear).most; // degrees
-constexpr double kLargestTurn = 0.35;                                                                // radians at once
-constexpr double kLargestShift = 0.3;                                                                // statures at once
+const double kMostElbow = rangeOf(Joint::elbowNear).most; // degrees
+constexpr double kLargestTurn = 0.35;                     // radians at once
+constexpr double kLargestShift = 0.3;                     // statures at once
+constexpr int kMostHoldBacks = 3;                         // joints at their end, and those that then come to theirs
 
 enum Freedom {
   height,
@@ -100,7 +101,64 @@ private:
   Vec3 normal_;
 };
 
-bool stops(double angle, double turn, double most) { return (angle <= 0 && turn < 0) || (angle >= most && turn > 0); }
+struct Stop {
+  std::size_t freedom = 0;
+  AngleRange range; // of further turns, degrees
+};
+
+double ankleOf(const EndPiece& foot) { return std::atan2(foot.along.y, foot.along.x) * kDegreesPerRadian; }
+
+// How far each freedom that is a joint goes. What is outside already goes no further.
+class Stops {
+public:
+  explicit Stops(const Articulation& a) {
+    add(a, neckBend, Joint::neckBend);
+    add(a, neckSide, Joint::neckSide);
+    for (const Limb limb : kBothLimbs) {
+      const auto put = [&](std::size_t freedom, Joint near) {
+        add(a, freedom, limb == Limb::near ? near : otherSide(near));
+      };
+      put(place(limb, shoulder), Joint::shoulderNear);
+      put(place(limb, armOut), Joint::armOutNear);
+      put(place(limb, elbow), Joint::elbowNear);
+      put(place(limb, hip), Joint::hipNear);
+      put(place(limb, legOut), Joint::legOutNear);
+      put(place(limb, legTurn), Joint::legTurnNear);
+      put(place(limb, knee), Joint::kneeNear);
+      put(place(limb, ankle), Joint::ankleNear);
+    }
+  }
+
+  // The freedoms that stand at their end and would be turned further.
+  bool holdBack(FreedomRow& able, const FreedomRow& change) const {
+    bool any = false;
+    for (const Stop& stop : stops_)
+      if (able[stop.freedom] != 0 &&
+          ((stop.range.least >= 0 && change[stop.freedom] < 0) || (stop.range.most <= 0 && change[stop.freedom] > 0))) {
+        able[stop.freedom] = 0;
+        any = true;
+      }
+    return any;
+  }
+
+  double held(std::size_t freedom, double turn) const {
+    for (const Stop& stop : stops_)
+      if (stop.freedom == freedom)
+        return std::clamp(turn, stop.range.least, stop.range.most);
+    return turn;
+  }
+
+private:
+  void add(const Articulation& a, std::size_t freedom, Joint joint) {
+    const bool foot = joint == Joint::ankleNear || joint == Joint::ankleFar;
+    const double angle = foot ? ankleOf(a.feet[joint == Joint::ankleFar]) : angleOf(a.pose, joint);
+    const AngleRange range = rangeIn(a.pose, joint);
+    stops_[count_++] = {freedom, {std::min(0.0, range.least - angle), std::max(0.0, range.most - angle)}};
+  }
+
+  std::array<Stop, 2 + 2 * 8> stops_;
+  std::size_t count_ = 0;
+};
 
 } // namespace
 
@@ -123,7 +181,7 @@ FreedomRow readiness(const Laying& laying, bool following) {
     row[place(limb, legOut)] = 0.3;
     row[place(limb, legTurn)] = 0.1;
     row[place(limb, knee)] = straight && !rests(Contact::shinNear) ? 0.1 : 1;
-    row[place(limb, ankle)] = rests(Contact::footNear) ? 0 : 0.5;
+    row[place(limb, ankle)] = rests(Contact::footNear) || laying.walls().contains(WallContact::feet) ? 0 : 0.5;
   }
   const bool onBothEnds = onLegs && (onHands || laying.on().contains(Contact::head));
   const bool tilts = (!laying.restsOnTrunk() && onBothEnds) || (laying.restsOnlyOn(Contact::upperBack) && onLegs);
@@ -162,18 +220,13 @@ Gap placeGap(const Laying& laying, const Ball& ball, Vec3 along, Vec3 place) {
 
 void closeGaps(Laying& laying, std::span<const Gap> gaps, const FreedomRow& readiness, double caution) {
   Articulation& a = laying.articulation();
+  const Stops stops(a);
   FreedomRow able = readiness;
   FreedomRow change = leastChange(gaps, able, caution);
-  for (const Limb limb : kBothLimbs) {
-    if (stops(a.pose.arms[index(limb)].elbow, change[place(limb, elbow)], kMostElbow))
-      able[place(limb, elbow)] = 0;
-    if (stops(a.pose.legs[index(limb)].knee, change[place(limb, knee)], kMostKnee))
-      able[place(limb, knee)] = 0;
-  }
-  if (able != readiness)
+  for (int pass = 0; pass < kMostHoldBacks && stops.holdBack(able, change); ++pass)
     change = leastChange(gaps, able, caution);
   const auto turn = [&](std::size_t freedom) {
-    return std::clamp(change[freedom], -kLargestTurn, kLargestTurn) * kDegreesPerRadian;
+    return stops.held(freedom, std::clamp(change[freedom], -kLargestTurn, kLargestTurn) * kDegreesPerRadian);
   };
   a.pelvis.y += std::clamp(change[height], -kLargestShift, kLargestShift);
   a.pelvis.x += std::clamp(change[shift], -kLargestShift, kLargestShift);
@@ -185,12 +238,12 @@ void closeGaps(Laying& laying, std::span<const Gap> gaps, const FreedomRow& read
     ArmAngles& arm = a.pose.arms[index(limb)];
     arm.shoulder += turn(place(limb, shoulder));
     arm.out += turn(place(limb, armOut));
-    arm.elbow = std::clamp(arm.elbow + turn(place(limb, elbow)), 0.0, kMostElbow);
+    arm.elbow += turn(place(limb, elbow));
     LegAngles& leg = a.pose.legs[index(limb)];
     leg.hip += turn(place(limb, hip));
     leg.out += turn(place(limb, legOut));
     leg.turn += turn(place(limb, legTurn));
-    leg.knee = std::clamp(leg.knee + turn(place(limb, knee)), 0.0, kMostKnee);
+    leg.knee += turn(place(limb, knee));
     if (const double bend = turn(place(limb, ankle)); bend != 0) {
       const Frame bent = Frame{}.raised(bend);
       EndPiece& foot = a.feet[index(limb)];
@@ -211,13 +264,13 @@ void unlock(Laying& laying, std::span<const Gap> gaps) {
         if (arm.elbow >= kMostElbow) {
           arm.elbow = 0;
         } else if (std::abs(gap.slope[place(limb, elbow)]) < kNoHint) {
-          arm.elbow += kBend;
-          arm.shoulder -= kBend / 2;
+          pose = turned(pose, limb == Limb::near ? Joint::elbowNear : Joint::elbowFar, kBend);
+          pose = turned(pose, limb == Limb::near ? Joint::shoulderNear : Joint::shoulderFar, -kBend / 2);
         }
       }
       if (gap.slope[place(limb, hip)] != 0 && std::abs(gap.slope[place(limb, knee)]) < kNoHint) {
-        pose.legs[index(limb)].knee += kBend;
-        pose.legs[index(limb)].hip += kBend / 2;
+        pose = turned(pose, limb == Limb::near ? Joint::kneeNear : Joint::kneeFar, kBend);
+        pose = turned(pose, limb == Limb::near ? Joint::hipNear : Joint::hipFar, kBend / 2);
       }
     }
   }

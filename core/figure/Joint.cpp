@@ -1,4 +1,4 @@
-#include "core/figure/Joint.h"
+#include "core/figure/JointLimits.h"
 
 #include <algorithm>
 #include <cstddef>
@@ -12,6 +12,8 @@ constexpr Contact otherSide(Contact contact) {
   const int first = static_cast<int>(Contact::handNear), place = static_cast<int>(contact);
   return place < first ? contact : static_cast<Contact>(first + ((place - first) ^ 1));
 }
+
+AngleRange between(Motion back, Motion forth) { return {-limitOf(back), limitOf(forth)}; }
 
 } // namespace
 
@@ -72,59 +74,60 @@ double& angleOf(Pose& pose, Joint joint) {
 double angleOf(const Pose& pose, Joint joint) { return angleOf(const_cast<Pose&>(pose), joint); }
 
 AngleRange rangeOf(Joint joint) {
+  using enum Motion;
   switch (joint) {
   case Joint::lean:
   case Joint::roll:
     return {-180, 180};
   case Joint::lumbarBend:
-    return {-45, 65};
+    return between(lumbarBack, lumbarForward);
   case Joint::lumbarSide:
-    return {-35, 35};
+    return between(lumbarSide, lumbarSide);
   case Joint::lumbarTurn:
-    return {-45, 45};
+    return between(lumbarTurn, lumbarTurn);
   case Joint::thoraxBend:
-    return {-40, 65};
+    return between(thoraxBack, thoraxForward);
   case Joint::thoraxSide:
-    return {-40, 40};
+    return between(thoraxSide, thoraxSide);
   case Joint::thoraxTurn:
-    return {-60, 60};
+    return between(thoraxTurn, thoraxTurn);
   case Joint::neckBend:
-    return {-60, 65};
+    return between(neckBack, neckForward);
   case Joint::neckSide:
-    return {-45, 45};
+    return between(neckSide, neckSide);
   case Joint::neckTurn:
-    return {-80, 80};
+    return between(neckTurn, neckTurn);
   case Joint::shoulderNear:
   case Joint::shoulderFar:
-    return {-90, 200};
+    return between(armBehind, armForward);
   case Joint::armOutNear:
   case Joint::armOutFar:
-    return {-60, 180};
+    return between(armAcross, armOut);
   case Joint::elbowNear:
   case Joint::elbowFar:
-    return {0, 155};
+    return {0, limitOf(elbowBend)};
   case Joint::hipNear:
   case Joint::hipFar:
-    return {-45, 150};
+    return between(hipBehind, hipForward);
   case Joint::legOutNear:
   case Joint::legOutFar:
-    return {-40, 85};
+    return between(hipAcross, hipOut);
   case Joint::legTurnNear:
   case Joint::legTurnFar:
-    return {-60, 75};
+    return between(hipTurnIn, hipTurnOut);
   case Joint::kneeNear:
   case Joint::kneeFar:
-    return {0, 165};
+    return {0, limitOf(kneeBend)};
   case Joint::ankleNear:
   case Joint::ankleFar:
     break;
   }
-  return {-65, 40};
+  return between(footDown, footUpBearing);
 }
 
 Pose turned(Pose pose, Joint joint, double degrees) {
+  const AngleRange range = rangeIn(pose, joint);
   double& angle = angleOf(pose, joint);
-  const AngleRange range = rangeOf(joint);
   if (degrees > 0)
     angle = std::max(angle, std::min(angle + degrees, range.most));
   else

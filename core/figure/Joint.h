@@ -59,11 +59,11 @@ struct AngleRange {
   bool contains(double angle) const { return least <= angle && angle <= most; }
 };
 
-// How far a joint may be turned while a pose is made. Ours, and wide: what a practised body can do at most. They keep a
-// drawing from what no body does, and say nothing of what anybody should do.
+// How far a joint goes by itself (core/figure/JointLimits.h). All around for lean and roll, which are no joints.
 AngleRange rangeOf(Joint joint);
 
-// The joint turned by some degrees, as far as its range goes. An angle that is outside already is not turned further.
+// The joint turned by some degrees, as far as it goes in this pose. An angle that is outside already is not turned
+// further.
 Pose turned(Pose pose, Joint joint, double degrees);
 
 // The same shape on the other side: near and far limbs exchanged, side bends and turns the other way.

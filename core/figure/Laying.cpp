@@ -1,5 +1,6 @@
 #include "core/figure/Laying.h"
 
+#include "core/figure/JointLimits.h"
 #include "core/figure/Skeleton.h"
 
 #include <algorithm>
@@ -115,7 +116,9 @@ void Laying::layFlat(Limb limb) {
     foot = {leg.shank.own(level(leg.shank.forward, leg.shank.world(foot.along))), leg.shank.own(kUp)};
   } else if (walls().contains(WallContact::feet)) {
     const Vec3 ahead = leg.shank.forward;
-    foot = {leg.shank.own(direction({0, ahead.y, ahead.z}, kUp)), leg.shank.own(offTheWall)};
+    const EndPiece flat{leg.shank.own(direction({0, ahead.y, ahead.z}, kUp)), leg.shank.own(offTheWall)};
+    byHeel_[index(limb)] = std::atan2(flat.along.y, flat.along.x) / kRadiansPerDegree < -limitOf(Motion::footDown);
+    foot = byHeel_[index(limb)] ? footAt(a_.pose.legs[index(limb)].ankle) : flat;
   }
   const PosedArm& arm = body_.arms[index(limb)];
   EndPiece& hand = a_.hands[index(limb)];
@@ -127,6 +130,13 @@ void Laying::layFlat(Limb limb) {
   } else if (walls().contains(WallContact::hands)) {
     hand = {arm.forearm.own(direction({0, chest.up.y, chest.up.z}, kUp)), arm.forearm.own(offTheWall)};
   }
+}
+
+Ball Laying::footOnWall(Limb limb) const {
+  const PosedLeg& leg = body_.legs[index(limb)];
+  if (byHeel_[index(limb)])
+    return {leg.heel, sk::kHeelRadius, legOf(limb), 3};
+  return {leg.ankle, sk::kAnkleHeight, legOf(limb), 2};
 }
 
 // The shoulder that a body lies on slides in until the ribs carry the weight.

@@ -29,6 +29,8 @@ public:
 
   double& wall() { return wall_; }
   double wall() const { return wall_; }
+  // What of a foot that rests against the wall touches it: the sole, or, where the leg lies along the wall, the heel.
+  Ball footOnWall(Limb limb) const;
   double wallSide() const { return wallSide_; } // +1 when the body is on the lower side of the wall along x
 
 private:
@@ -42,6 +44,7 @@ private:
   PosedBody body_;
   double wall_ = 0, wallSide_ = 1;
   bool wallKnown_ = false;
+  std::array<bool, 2> byHeel_{}; // which feet touch the wall with the heel alone
 };
 
 } // namespace matwright

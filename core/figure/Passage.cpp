@@ -1,5 +1,7 @@
 #include "core/figure/Passage.h"
 
+#include "core/figure/JointLimits.h"
+#include "core/figure/Laying.h"
 #include "core/figure/Resting.h"
 
 #include <algorithm>
@@ -43,8 +45,9 @@ void sweepArms(Articulation& middle, const Articulation& halfway, double share) 
     const PosedArm& arm = body.arms[index(limb)];
     const bool resting = middle.pose.on.contains(contactOf(Contact::handNear, limb)) ||
                          middle.pose.on.contains(contactOf(Contact::forearmNear, limb));
+    double& out = middle.pose.arms[index(limb)].out;
     if (!resting && std::min(arm.elbow.y, arm.wrist.y) < kDeep)
-      middle.pose.arms[index(limb)].out += kOutward * std::sin(share * std::numbers::pi);
+      out = std::min(out + kOutward * std::sin(share * std::numbers::pi), std::max(out, limitOf(Motion::armOut)));
   }
 }
 
@@ -88,6 +91,17 @@ Settled alignedTo(const Settled& start, const Settled& end) {
 namespace {
 
 constexpr int kLinks = 24;
+constexpr int kMoreTries = 2; // of a shape that has not come up yet
+
+// What cannot come up by its joints comes up with the whole body.
+void raise(Settled& shape) {
+  const double low = clearance(shape.body);
+  if (low >= 0)
+    return;
+  shape.articulation.pelvis.y -= low;
+  move(shape.body, {0, -low, 0});
+  shape.deepestSink = 0;
+}
 
 Articulation mixed(const Articulation& a, const Articulation& b, double share) {
   Articulation middle = a;
@@ -113,7 +127,11 @@ Settled shapeBetween(const Settled& start, const Settled& end, double share) {
   middle.pose.on.without(kTrunkContacts).forEach([&](Contact contact) {
     holds.push_back({contact, between(placeOf(start.body, contact), placeOf(end.body, contact), share)});
   });
-  return settledFrom(middle, holds, start.wall);
+  Settled shape = settledFrom(middle, holds, start.wall);
+  for (int again = 0; again < kMoreTries && shape.deepestSink > kCloseEnough; ++again)
+    shape = settledFrom(shape.articulation, holds, shape.wall);
+  raise(shape);
+  return shape;
 }
 
 } // namespace
@@ -141,10 +159,7 @@ Settled Passage::at(double share) const {
   if (before.wall && after.wall)
     shape.wall = mix(*before.wall, *after.wall, part);
   shape.body = posed(shape.articulation);
-  if (const double low = clearance(shape.body); low < 0) {
-    shape.articulation.pelvis.y -= low;
-    move(shape.body, {0, -low, 0});
-  }
+  raise(shape);
   return shape;
 }
 

@@ -1,5 +1,6 @@
 #include "core/figure/PoseDrag.h"
 
+#include "core/figure/JointLimits.h"
 #include "core/figure/Resting.h"
 
 #include <algorithm>
@@ -38,7 +39,7 @@ public:
         square_(shape.body.turns[PosedBody::kPelvis].right.z) {
     for (std::size_t i = 0; i < joints_.size(); ++i) {
       const double now = angleOf(start_.pose, joints_[i]);
-      const AngleRange range = rangeOf(joints_[i]);
+      const AngleRange range = rangeIn(start_.pose, joints_[i]);
       ranges_[i] = {std::min(now, range.least), std::max(now, range.most)};
     }
   }

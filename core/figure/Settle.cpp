@@ -101,7 +101,7 @@ private:
     const EnumSet<WallContact> walls = laying_.walls();
     for (const Limb limb : kBothLimbs) {
       if (walls.contains(WallContact::feet) && !laying_.rests(Contact::footNear, limb))
-        balls.add({laying_.body().legs[index(limb)].ankle, sk::kAnkleHeight, legOf(limb), 2});
+        balls.add(laying_.footOnWall(limb));
       if (walls.contains(WallContact::hands) && !laying_.rests(Contact::handNear, limb))
         balls.add({laying_.body().arms[index(limb)].wrist, sk::kWristRadius, armOf(limb), 2});
     }

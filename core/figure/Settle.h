@@ -4,6 +4,7 @@
 // and on both ends of itself (hands and knees, hands and toes, upper back and feet), the whole body tilts until both
 // ends touch. Then each resting limb is bent at hip and knee, or shoulder and elbow, by as little as brings it to the
 // floor. Feet and hands that rest are laid flat, a resting head nods. A limb that would sink is lifted.
+// No joint is turned further than joints go (JointLimits.h): what cannot rest then is told as a gap.
 #pragma once
 
 #include "core/figure/PosedBody.h"

@@ -26,7 +26,7 @@ enum class FaultKind {
   ofThePosition, // a feature that start or end position have already
   againstKind,   // the effort of an option, or what it adds or takes away, does not go with its kind
   doesNotRest,   // a pose says that something rests which does not, or sinks below the floor
-  jointTooFar,   // an angle that no joint has
+  jointTooFar,   // an angle that no joint has, or that two do not have together
   notShown,      // a feature that no pose shows
   shownOnly,     // a feature that a pose shows, and that is not named
   needsHold,     // a held breath without a phase that holds it
@@ -103,6 +103,7 @@ struct Fault {
   FeatureSet features;               // that it is about
   FeatureSet also;                   // for needsFeature
   std::optional<Joint> joint;        // for jointTooFar
+  std::optional<Joint> with;         // for jointTooFar: the joint whose angle is added
   std::string what;                  // the id or word that it is about
   double found = 0, bound = 0;       // words, bytes, entries, degrees, seconds or amounts, where the kind compares
   bool hint = false;

@@ -1,3 +1,4 @@
+#include "core/figure/JointLimits.h"
 #include "core/figure/Settle.h"
 #include "core/knowledge/FaultList.h"
 #include "core/knowledge/Shape.h"
@@ -54,17 +55,20 @@ void checkTempo(FaultList& faults, const Tempo& tempo) {
 }
 
 void checkPose(FaultList& faults, Field field, const Pose& pose) {
-  for (std::size_t i = 0; i < kWordCount<Joint>; ++i) {
-    const auto joint = static_cast<Joint>(i);
-    const double angle = angleOf(pose, joint);
-    const AngleRange range = rangeOf(joint);
-    if (range.contains(angle))
-      continue;
-    Fault& fault = FaultList::compare(faults.add(FaultKind::jointTooFar, field), angle,
-                                      angle > range.most ? range.most : range.least);
-    fault.joint = joint;
-  }
   const Settled shape = settled(pose);
+  std::vector<Overturned> found = overturned(pose);
+  const auto said = [&](const Overturned& turn) {
+    return std::any_of(found.begin(), found.end(),
+                       [&](const Overturned& other) { return other.joint == turn.joint && other.with == turn.with; });
+  };
+  for (const Overturned& turn : overturned(shape.articulation.pose)) // what is drawn has to be possible too
+    if (!said(turn))
+      found.push_back(turn);
+  for (const Overturned& turn : found) {
+    Fault& fault = FaultList::compare(faults.add(FaultKind::jointTooFar, field), turn.angle, turn.limit);
+    fault.joint = turn.joint;
+    fault.with = turn.with;
+  }
   if (const double gap = std::max(shape.largestGap, shape.deepestSink); gap >= kTouches)
     FaultList::compare(faults.add(FaultKind::doesNotRest, field), gap, kTouches);
 }

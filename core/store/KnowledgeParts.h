@@ -85,18 +85,23 @@ Json movementJson(const Movement& movement);
 Result<std::vector<std::filesystem::path>> jsonFilesIn(const std::filesystem::path& folder);
 
 using Errors = std::vector<Error>;
+// What a pose turns further than bodies go, each at the angle that is written, or at its base.
+void checkAngles(const Pose& pose, const PoseSpec& spec, const std::string& file, Errors& errors);
 void noteAt(Errors& errors, const Origin& origin, const std::string& below, ErrorCode code, std::string expected,
             std::string found);
 
 // Null stands for a list that could not be read as a whole: references into it are then not checked.
-// Unique ids, mutual mirrors, bases of poses; sets the poses.
+// Unique ids, mutual mirrors, bases of poses, angles; sets the poses.
 void checkPositions(std::vector<PositionDraft>& positions, Errors& errors);
 // Positions named, and no change twice, also not from the other side.
 void checkChanges(const std::vector<ChangeDraft>& changes, const std::vector<PositionDraft>* positions, Errors& errors);
-// Unique ids, positions, prerequisites without circles, bases of poses; sets the poses. `beside` are movements that may
-// be named too; they name none of these.
+// Unique ids, positions, prerequisites without circles, bases of poses, angles; sets the poses. `beside` are movements
+// that may be named too; they name none of these. Movements of a studio's `own` may have angles that no joint has: the
+// editor tells of them, and one of them must not close the whole file.
+enum class Written { withTheProgram, own };
 void checkMovements(std::vector<MovementDraft>& movements, const std::vector<PositionDraft>* positions,
-                    bool allMovements, Errors& errors, const Catalogue* beside = nullptr);
+                    bool allMovements, Errors& errors, Written by = Written::withTheProgram,
+                    const Catalogue* beside = nullptr);
 void checkConditions(const std::vector<ConditionDraft>& conditions, Errors& errors);
 void checkSources(const std::vector<SourceDraft>& sources, Errors& errors);
 // Unique ids, and tests, conditions and sources that are there and fit together.

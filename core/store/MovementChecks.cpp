@@ -11,7 +11,8 @@ using MovementTable = std::unordered_map<MovementId, std::size_t>;
 // Positions are null when they are not on hand.
 class PoseMaker {
 public:
-  PoseMaker(const PositionTable* positions, Errors& errors) : positions_(positions), errors_(errors) {}
+  PoseMaker(const PositionTable* positions, bool holdAngles, Errors& errors)
+      : positions_(positions), holdAngles_(holdAngles), errors_(errors) {}
 
   KeyPoses make(const KeyPoseSpecs& specs, const std::string& file) const {
     return {make(specs.start, file), make(specs.end, file)};
@@ -19,6 +20,13 @@ public:
 
 private:
   Pose make(const PoseSpec& spec, const std::string& file) const {
+    const Pose pose = over(spec, file);
+    if (holdAngles_)
+      checkAngles(pose, spec, file, errors_);
+    return pose;
+  }
+
+  Pose over(const PoseSpec& spec, const std::string& file) const {
     if (spec.base.empty() || !positions_)
       return poseOn({}, spec);
     const auto found = positions_->find(spec.base);
@@ -29,6 +37,7 @@ private:
   }
 
   const PositionTable* positions_;
+  bool holdAngles_;
   Errors& errors_;
 };
 
@@ -89,7 +98,7 @@ private:
 } // namespace
 
 void checkMovements(std::vector<MovementDraft>& movements, const std::vector<PositionDraft>* positions,
-                    bool allMovements, Errors& errors, const Catalogue* beside) {
+                    bool allMovements, Errors& errors, Written by, const Catalogue* beside) {
   PositionTable places;
   if (positions)
     for (const PositionDraft& draft : *positions)
@@ -98,7 +107,7 @@ void checkMovements(std::vector<MovementDraft>& movements, const std::vector<Pos
   for (std::size_t i = 0; i < movements.size(); ++i)
     table.emplace(movements[i].movement.id, i);
 
-  const PoseMaker poses(positions ? &places : nullptr, errors);
+  const PoseMaker poses(positions ? &places : nullptr, by == Written::withTheProgram, errors);
   for (std::size_t i = 0; i < movements.size(); ++i) {
     MovementDraft& draft = movements[i];
     Movement& movement = draft.movement;

@@ -76,12 +76,12 @@ OwnKnowledge readOwnKnowledgeTree(const Json& tree, const Knowledge* builtIn, Re
   checkSources(sources, errors);
   if (builtIn) {
     const auto positions = behind(builtIn->transitions.positions(), &PositionDraft::position, {});
-    checkMovements(movements, &positions, true, errors, &builtIn->catalogue);
+    checkMovements(movements, &positions, true, errors, Written::own, &builtIn->catalogue);
     const auto allConditions = behind(builtIn->rules.conditions, &ConditionDraft::condition, conditions);
     const auto allSources = behind(builtIn->rules.sources, &SourceDraft::source, sources);
     checkRules(rules, &allConditions, &allSources, errors);
   } else {
-    checkMovements(movements, nullptr, false, errors);
+    checkMovements(movements, nullptr, false, errors, Written::own);
     checkRules(rules, nullptr, nullptr, errors);
   }
   own.movements = valuesOf(movements, &MovementDraft::movement);

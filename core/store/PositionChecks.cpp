@@ -1,5 +1,8 @@
+#include "core/figure/JointLimits.h"
 #include "core/store/KnowledgeParts.h"
 
+#include <algorithm>
+#include <cmath>
 #include <set>
 #include <tuple>
 #include <unordered_map>
@@ -72,11 +75,43 @@ void checkMirror(const PositionDraft& draft, const std::vector<PositionDraft>& p
            mirror.value);
 }
 
+std::string wordsOf(Joint joint) { return std::string(word(joint)); }
+
+// The key in the pose that gives a joint its angle, "hip" or "hip.near"; null when the base does.
+const std::string* writtenKey(const PoseSpec& spec, Joint joint) {
+  const std::string name = wordsOf(joint), both = isOfLimb(joint) ? name.substr(0, name.rfind('.')) : name;
+  const std::string* found = nullptr;
+  for (const auto& [key, degrees] : spec.set) // the key for one limb comes last
+    if (key == name || key == both)
+      found = &key;
+  return found;
+}
+
 } // namespace
 
 void noteAt(Errors& errors, const Origin& origin, const std::string& below, ErrorCode code, std::string expected,
             std::string found) {
   errors.push_back({code, origin.file, origin.path + below, std::move(expected), extractOf(found)});
+}
+
+void checkAngles(const Pose& pose, const PoseSpec& spec, const std::string& file, Errors& errors) {
+  for (const Overturned& turn : overturned(pose)) {
+    const std::string* key = writtenKey(spec, turn.joint);
+    if (!key && turn.with)
+      key = writtenKey(spec, *turn.with);
+    if (!key && !spec.base.empty())
+      continue; // told of the base
+    const std::string path = spec.path + (key ? "/set/" + *key : "");
+    const auto here = [&](const Error& error) { return error.file == file && error.path == path; };
+    if (std::any_of(errors.begin(), errors.end(), here))
+      continue;
+    const std::string joints =
+        turn.with ? wordsOf(*turn.with) + " and " + wordsOf(turn.joint) + " together" : wordsOf(turn.joint);
+    const auto whole = [](double degrees) { return std::to_string(std::lround(degrees)); };
+    errors.push_back({ErrorCode::outOfRange, file, path,
+                      (turn.angle > 0 ? "at most " : "at least ") + whole(turn.limit) + " for " + joints,
+                      whole(turn.angle)});
+  }
 }
 
 void checkPositions(std::vector<PositionDraft>& positions, Errors& errors) {
@@ -91,6 +126,8 @@ void checkPositions(std::vector<PositionDraft>& positions, Errors& errors) {
   PoseResolver resolver(positions, errors);
   for (std::size_t i = 0; i < positions.size(); ++i)
     resolver.resolve(i);
+  for (const PositionDraft& draft : positions)
+    checkAngles(draft.position.pose, draft.pose, draft.origin.file, errors);
 }
 
 void checkChanges(const std::vector<ChangeDraft>& changes, const std::vector<PositionDraft>* positions,

@@ -85,7 +85,10 @@ QString sentence(const Fault& fault, const Knowledge& all) {
   case FaultKind::doesNotRest:
     return tr("What should rest on the floor or the wall does not, or something sinks below the floor.");
   case FaultKind::jointTooFar:
-    return tr("No joint goes so far: %1, %2; at most %3.")
+    if (fault.joint && fault.with)
+      return tr("Nobody goes so far: %1 and %2 together, %3; at most %4.")
+          .arg(text(*fault.with), text(*fault.joint), degreesText(fault.found), degreesText(fault.bound));
+    return tr("Nobody goes so far: %1, %2; at most %3.")
         .arg(fault.joint ? text(*fault.joint) : QString(), degreesText(fault.found), degreesText(fault.bound));
   case FaultKind::notShown:
     return tr("Neither pose shows it: %1.").arg(features);

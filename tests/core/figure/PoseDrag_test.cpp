@@ -1,3 +1,4 @@
+#include "core/figure/JointLimits.h"
 #include "core/figure/PoseDrag.h"
 #include "tests/support/RestingPoses.h"
 
@@ -64,7 +65,7 @@ TEST(PoseDrag, PutsTheHandleUnderThePointerWhereverItsJointsReach) {
                                         ? 2
                                         : 1;
           for (std::size_t i = 0; i < plane; ++i) {
-            const AngleRange range = rangeOf(joints[i]);
+            const AngleRange range = rangeIn(shape.articulation.pose, joints[i]);
             angleOf(wanted, joints[i]) = std::uniform_real_distribution<>(range.least, range.most)(random);
           }
           const Point2 pointer = placeBeforeSettling(shape, wanted, handle);

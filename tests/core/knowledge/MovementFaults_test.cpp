@@ -95,6 +95,11 @@ const Spoiling kSpoilings[] = {
      [](Movement& m) {
        m.poses.start.on = {Contact::back, Contact::upperBack, Contact::seat, Contact::toesNear, Contact::head};
      }},
+    {"joint-too-far poses/end: thorax.rot", "hundred",
+     [](Movement& m) {
+       m.poses.end.lumbar.turn = 12;
+       m.poses.end.thorax.turn = 40;
+     }},
     {"joint-too-far poses/end: knee.near", "hundred", [](Movement& m) { m.poses.end.legs[0].knee = -20; }},
     {"not-shown features: rot", "hundred", [](Movement& m) { m.features.insert(Feature::rot); }},
     {"shown-only features: rot", "spine-twist", [](Movement& m) { m.features.erase(Feature::rot); }},
@@ -122,7 +127,7 @@ const Spoiling kSpoilings[] = {
     {"head-down shown-only features: flex-load neck-lift legs-long", "hundred",
      [](Movement& m) { m.options[0].poses = m.poses; }},
     {"head-down joint-too-far poses/start: lumbar", "hundred",
-     [](Movement& m) { m.options[0].poses->start.lumbar.bend = 80; }},
+     [](Movement& m) { m.options[0].poses->start.lumbar.bend = 90; }},
 };
 
 class SpoiltMovement : public testing::TestWithParam<Spoiling> {};

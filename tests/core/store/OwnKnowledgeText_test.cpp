@@ -137,6 +137,11 @@ TEST(OwnKnowledgeText, RefersToItselfAndToWhatComesWithTheProgram) {
   EXPECT_THAT(errorsWith("/rules/0/when/0/is", {"very", "much"}), ElementsAre("unknownReference /rules/0/when/0/is/1"));
 }
 
+// The editor tells of it. One pose must not keep a teacher from all her own movements.
+TEST(OwnKnowledgeText, IsReadWithAnglesThatNoBodyHas) {
+  EXPECT_THAT(errorsWith("/movements/0/poses/end/set/lumbar.rot", 44), IsEmpty());
+}
+
 TEST(OwnKnowledgeText, HoldsThresholdsOfRulesThatAreNoMore) {
   EXPECT_THAT(errorsWith("/thresholds/long-gone", 3), IsEmpty());
   EXPECT_THAT(errorsWith("/thresholds/Not an id", 3), ElementsAre("wrongType /thresholds/Not an id"));

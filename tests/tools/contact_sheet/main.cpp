@@ -1,5 +1,7 @@
 // contact-sheet: draws the poses of knowledge files side by side, for those who write them. A red label says what does
-// not rest as its pose says, in millimetres for a stature of 1.75 m.
+// not rest as its pose says, in millimetres for a stature of 1.75 m, and what is turned further than bodies go, in
+// degrees.
+#include "core/figure/JointLimits.h"
 #include "tests/support/PoseFile.h"
 #include "ui/figure/FigurePaint.h"
 
@@ -30,6 +32,10 @@ QString faultsOf(const Settled& shape) {
     faults << QStringLiteral("sinks %1").arg(sink, 0, 'f', 0);
   if (faults.isEmpty() && shape.largestGap * kStature > 1)
     faults << QStringLiteral("wall %1").arg(shape.largestGap * kStature, 0, 'f', 0);
+  for (const Overturned& turn : overturned(shape.articulation.pose))
+    faults << QStringLiteral("%1 %2")
+                  .arg(QString::fromStdString(std::string(word(turn.motion))))
+                  .arg(turn.angle, 0, 'f', 0);
   return faults.join(QStringLiteral(", "));
 }
 

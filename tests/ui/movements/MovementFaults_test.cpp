@@ -45,7 +45,13 @@ TEST(MovementFaults, AreToldAtTheFieldWhereTheyAreMended) {
       {"nowhere", [](Movement& m) { m.end = {"moon"}; }, MovementField::end, "\"moon\" is not there"},
       {"no phase", [](Movement& m) { m.tempo.phases.clear(); }, MovementField::tempo, "has to stand here"},
       {"far elbow", [](Movement& m) { m.poses.end.arms[0].elbow = 200; }, MovementField::poses,
-       "End: No joint goes so far: near elbow"},
+       "End: Nobody goes so far: near elbow"},
+      {"wrung back",
+       [](Movement& m) {
+         m.poses.start.lumbar.turn = 10;
+         m.poses.start.thorax.turn = 42;
+       },
+       MovementField::poses, "together, 52 degrees; at most 50 degrees"},
       {"from its position", [](Movement& m) { m.features = {Feature::supine}; }, MovementField::features,
        "Comes with the position"},
       {"held breath",
