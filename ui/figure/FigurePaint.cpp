@@ -156,6 +156,7 @@ FigureColours figureColours(const Theme& theme, const QColor& paper) {
   colours.far = theme.bodyFar;
   colours.ghost = mixed(paper, theme.bodyFar, 0.4);
   colours.accent = theme.bodyAccent;
+  colours.path = theme.accent;
   colours.floor = theme.floor;
   colours.paper = paper;
   return colours;
@@ -167,6 +168,7 @@ FigureColours printColours() {
   colours.far = QColor(0x96, 0x96, 0x96);
   colours.ghost = QColor(0xdc, 0xdc, 0xdc);
   colours.accent = QColor(0x60, 0x60, 0x60);
+  colours.path = Qt::black;
   colours.floor = QColor(0xa0, 0xa0, 0xa0);
   colours.paper = Qt::white;
   return colours;
