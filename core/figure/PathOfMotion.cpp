@@ -8,7 +8,7 @@ namespace matwright {
 
 namespace {
 
-constexpr int kSamples = 72;
+constexpr int kBetween = 3;           // points of a way from one settled shape to the next
 constexpr double kGap = 0.025;        // statures left free between a way and the flesh at its ends
 constexpr double kShortest = 0.1;     // statures: what is shorter is not told
 constexpr double kWorthASecond = 0.4; // of the first way's length
@@ -79,6 +79,24 @@ const PicturePart& partIn(const Picture& picture, BodyPart wanted) {
                        [wanted](const PicturePart& part) { return part.part == wanted; });
 }
 
+// Through all points, with some between them.
+std::vector<Point2> smooth(const std::vector<Point2>& way) {
+  std::vector<Point2> points{way.front()};
+  for (std::size_t i = 0; i + 1 < way.size(); ++i) {
+    const Point2 a = way[i], b = way[i + 1];
+    const Point2 before = i > 0 ? way[i - 1] : a, after = i + 2 < way.size() ? way[i + 2] : b;
+    const Point2 leaving = {(b.x - before.x) / 2, (b.y - before.y) / 2};
+    const Point2 arriving = {(after.x - a.x) / 2, (after.y - a.y) / 2};
+    for (int k = 1; k <= kBetween; ++k) { // a cubic of Hermite
+      const double t = static_cast<double>(k) / kBetween, u = 1 - t;
+      const double ofA = u * u * (1 + 2 * t), ofB = t * t * (3 - 2 * t), ofLeaving = t * u * u, ofArriving = -t * t * u;
+      points.push_back({ofA * a.x + ofB * b.x + ofLeaving * leaving.x + ofArriving * arriving.x,
+                        ofA * a.y + ofB * b.y + ofLeaving * leaving.y + ofArriving * arriving.y});
+    }
+  }
+  return points;
+}
+
 std::vector<Point2> trimmed(const std::vector<Point2>& way, const PicturePart& start, const PicturePart& end) {
   std::size_t first = 0, last = way.size();
   while (first < way.size() && toFlesh(way[first], start) <= kGap)
@@ -142,7 +160,7 @@ Point2 placeOf(const Settled& shape, Traveller traveller) {
       return body.pelvis();
     case Traveller::handNear:
     case Traveller::handFar:
-      return between(arm.wrist, arm.fingertips, 0.5);
+      return arm.wrist;
     case Traveller::elbowNear:
     case Traveller::elbowFar:
       return arm.elbow;
@@ -172,15 +190,15 @@ std::vector<PathOfMotion> pathsOfMotion(const Passage& passage) {
     return {};
   const Picture start = pictureOf(passage.start()), end = pictureOf(passage.end());
   std::array<std::vector<Point2>, kTravellers.size()> ways;
-  for (int i = 0; i <= kSamples; ++i) {
-    const Settled shape = passage.at(static_cast<double>(i) / kSamples);
+  for (int i = 0; i <= Passage::kLinks; ++i) {
+    const Settled shape = passage.at(static_cast<double>(i) / Passage::kLinks);
     for (std::size_t k = 0; k < kTravellers.size(); ++k)
       ways[k].push_back(placeOf(shape, kTravellers[k]));
   }
   std::vector<PathOfMotion> paths;
   for (std::size_t k = 0; k < kTravellers.size(); ++k) {
     const BodyPart part = partOf(kTravellers[k]);
-    PathOfMotion path{kTravellers[k], trimmed(ways[k], partIn(start, part), partIn(end, part))};
+    PathOfMotion path{kTravellers[k], trimmed(smooth(ways[k]), partIn(start, part), partIn(end, part))};
     if (path.length() >= kShortest)
       paths.push_back(std::move(path));
   }

@@ -8,7 +8,7 @@ namespace {
 
 using namespace test;
 
-constexpr double kPixel = 1.0 / 600; // statures: of a figure that fills a large window
+constexpr double kPixel = 1.0 / 500; // statures: of a figure as tall as half a screen
 
 Pose lyingWithALegAt(double hip) {
   Pose pose = faceUpBent();
