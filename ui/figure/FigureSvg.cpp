@@ -14,8 +14,11 @@ namespace {
 
 constexpr double kUnitsPerStature = 1000, kMargin = 30;
 
+// Stand in the drawing for what is said of it: Qt 6.4 writes words as they are, ampersands and all.
+constexpr QLatin1String kTitle("matwright-title"), kDescription("matwright-description");
+
 // The first element says how the drawing is to be read, and nothing of a size: it takes the one it is given.
-QByteArray withoutSize(const QByteArray& svg) {
+QByteArray finished(const QByteArray& svg, const FigureCaption& caption) {
   QString text = QString::fromUtf8(svg);
   const qsizetype begin = text.indexOf(QLatin1String("<svg")), end = text.indexOf(QLatin1Char('>'), begin);
   QString head = text.mid(begin, end - begin);
@@ -23,6 +26,8 @@ QByteArray withoutSize(const QByteArray& svg) {
   head.remove(size);
   head.insert(4, QStringLiteral(" role=\"img\""));
   text.replace(begin, end - begin, head);
+  text.replace(kTitle, caption.title.toHtmlEscaped());
+  text.replace(kDescription, caption.description.toHtmlEscaped());
   return text.toUtf8();
 }
 
@@ -56,12 +61,12 @@ QByteArray figureSvg(const KeyPoses& poses, FigureEnds ends, const FigureCaption
   QSvgGenerator generator;
   generator.setOutputDevice(&buffer);
   generator.setViewBox(sheet);
-  generator.setTitle(caption.title);
-  generator.setDescription(caption.description);
+  generator.setTitle(kTitle);
+  generator.setDescription(kDescription);
   QPainter painter(&generator);
   paintMovement(painter, sheet.adjusted(kMargin, kMargin, -kMargin, -kMargin), picture, scaled);
   painter.end();
-  return withoutSize(buffer.data());
+  return finished(buffer.data(), caption);
 }
 
 } // namespace matwright
