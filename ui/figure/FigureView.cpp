@@ -4,6 +4,8 @@
 
 #include <QPaintEvent>
 #include <QPainter>
+#include <QStyle>
+#include <QStyleOption>
 
 namespace matwright {
 
@@ -144,6 +146,11 @@ void FigureView::paintEvent(QPaintEvent*) {
   const QRectF box = QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin);
   const Picture picture = pictureOf(passage_->at(moment_.share));
   paintFigure(painter, box, picture, still_.ghost ? &*still_.ghost : nullptr, frame_, style);
+  if (hasFocus()) {
+    QStyleOptionFocusRect frame;
+    frame.initFrom(this);
+    QWidget::style()->drawPrimitive(QStyle::PE_FrameFocusRect, &frame, &painter, this);
+  }
   if (isMoving())
     paintBreath(painter, box);
   else if (moment_.share >= 1)
