@@ -18,6 +18,7 @@ namespace {
 
 constexpr double kStature = 1750; // millimetres
 constexpr int kSheetWidth = 1320, kLabelHeight = 42, kBetween = 10;
+constexpr int kLeastLabelled = 60; // smaller figures stand without words
 
 QString faultsOf(const Settled& shape) {
   QStringList faults;
@@ -55,9 +56,10 @@ std::vector<Cell> cellsOf(const std::vector<LabelledPose>& poses, bool ends, boo
 
 QImage sheetOf(const std::vector<Cell>& cells, int size, const FigureStyle& style) {
   const int count = static_cast<int>(cells.size());
+  const int labelHeight = size < kLeastLabelled ? 0 : kLabelHeight;
   const int columns = std::clamp(kSheetWidth / (size + kBetween), 1, count);
   const int rows = (count + columns - 1) / columns;
-  QImage image(columns * (size + kBetween), rows * (size + kLabelHeight + kBetween), QImage::Format_RGB32);
+  QImage image(columns * (size + kBetween), rows * (size + labelHeight + kBetween), QImage::Format_RGB32);
   image.fill(style.colours.paper);
   QPainter painter(&image);
   QFont font = painter.font();
@@ -66,8 +68,10 @@ QImage sheetOf(const std::vector<Cell>& cells, int size, const FigureStyle& styl
   for (int i = 0; i < count; ++i) {
     const Cell& entry = cells[static_cast<std::size_t>(i)];
     const int x = i % columns * (size + kBetween) + kBetween / 2;
-    const int y = i / columns * (size + kLabelHeight + kBetween) + kBetween / 2;
+    const int y = i / columns * (size + labelHeight + kBetween) + kBetween / 2;
     paintMovement(painter, QRectF(x, y, size, size), pictureOf(entry.poses), style);
+    if (labelHeight == 0)
+      continue;
     QString label = QString::fromStdString(entry.label);
     const QString faults = faultsOf(*settledOnce(entry.poses.end));
     if (!faults.isEmpty())
