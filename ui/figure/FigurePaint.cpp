@@ -12,6 +12,7 @@ namespace matwright {
 
 namespace {
 
+constexpr double kWholeWidth = 0.9;      // of a part that a region takes in a small figure, so that its colour is seen
 constexpr double kSmallestExtent = 0.62; // statures: a body that makes itself small is not blown up beyond this
 
 // Where the muscles of a region are: a stretch of beads, how wide against the part, how far to the front or back.
@@ -73,14 +74,16 @@ QColor mixed(const QColor& a, const QColor& b, double share) {
 void paintWorking(QPainter& painter, const PicturePart& part, EnumSet<Region> regions, const FigurePlacing& placing,
                   const FigureStyle& style) {
   painter.setPen(Qt::NoPen);
+  const double small = smallness(placing, style.thinnest);
   regions.forEach([&](Region region) {
     const std::optional<Working> place = workingPlace(region);
     if (!place || !((part.part == BodyPart::trunk && place->trunk) || (isArm(part.part) && place->arms) ||
                     (isLeg(part.part) && place->legs)))
       return;
     painter.setBrush(mixed(style.colours.accent, style.colours.far, part.farness * 0.5));
-    painter.drawPath(
-        stretchOf(part, place->from, place->to, place->width, place->front, placing, style.thinnest * 0.6));
+    painter.drawPath(stretchOf(part, place->from, place->to,
+                               place->width + (std::max(place->width, kWholeWidth) - place->width) * small,
+                               place->front * (1 - small / 2), placing, style.thinnest * (0.6 + 0.4 * small)));
   });
 }
 

@@ -20,6 +20,9 @@ double size(QPointF v) { return std::hypot(v.x(), v.y()); }
 double dot(QPointF a, QPointF b) { return a.x() * b.x() + a.y() * b.y(); }
 QPointF aside(QPointF v) { return {-v.y(), v.x()}; }
 
+// A head stays a head beside limbs that are thicker than they should be.
+constexpr double kLargerHead = 0.28;
+
 // Evenly spaced directions, clockwise as painters have it.
 constexpr std::size_t kDirections = 96;
 
@@ -206,6 +209,11 @@ private:
 
 } // namespace
 
+double smallness(const FigurePlacing& placing, double thinnest) {
+  constexpr double kFull = 38, kIcon = 18; // least widths a stature
+  return std::clamp((kFull - placing.scale / thinnest) / (kFull - kIcon), 0.0, 1.0);
+}
+
 FigureShape shapeOf(const PicturePart& part, const FigurePlacing& placing, double thinnest) {
   const Outliner outliner(placing, thinnest);
   switch (part.part) {
@@ -213,7 +221,9 @@ FigureShape shapeOf(const PicturePart& part, const FigurePlacing& placing, doubl
     return {outliner.trunk(part), {}};
   case BodyPart::head: {
     QPainterPath head;
-    addCircle(head, outliner.circle(part.left[1]));
+    Circle circle = outliner.circle(part.left[1]);
+    circle.radius *= 1 + kLargerHead * smallness(placing, thinnest);
+    addCircle(head, circle);
     return {head, {}};
   }
   default:

@@ -15,6 +15,10 @@ struct FigurePlacing {
   QPointF at(Point2 p) const { return {x + scale * p.x, y - scale * p.y}; }
 };
 
+// How far a figure must be simplified to be read: 0 where its limbs are as thick as they are, 1 at the size of an icon,
+// where they have the least width.
+double smallness(const FigurePlacing& placing, double thinnest);
+
 struct FigureShape {
   QPainterPath whole;
   QPainterPath outer; // a limb without the beginning that grows out of the trunk; empty for trunk and head

@@ -38,6 +38,7 @@ QString faultsOf(const Settled& shape) {
 struct Cell {
   std::string label;
   KeyPoses poses; // twice the same for a pose alone
+  EnumSet<Region> regions;
 };
 
 // What is drawn of poses that stand in pairs of start and end: each alone; the ends alone; or, `ways`, the ends before
@@ -47,14 +48,14 @@ std::vector<Cell> cellsOf(const std::vector<LabelledPose>& poses, bool ends, boo
   for (std::size_t i = 0; i < poses.size(); ++i) {
     const Pose& pose = poses[i].pose;
     if (!ends && !ways)
-      cells.push_back({poses[i].label, {pose, pose}});
+      cells.push_back({poses[i].label, {pose, pose}, poses[i].regions});
     else if (i % 2 == 1)
-      cells.push_back({poses[i].label, {ways ? poses[i - 1].pose : pose, pose}});
+      cells.push_back({poses[i].label, {ways ? poses[i - 1].pose : pose, pose}, poses[i].regions});
   }
   return cells;
 }
 
-QImage sheetOf(const std::vector<Cell>& cells, int size, const FigureStyle& style) {
+QImage sheetOf(const std::vector<Cell>& cells, int size, FigureStyle style) {
   const int count = static_cast<int>(cells.size());
   const int labelHeight = size < kLeastLabelled ? 0 : kLabelHeight;
   const int columns = std::clamp(kSheetWidth / (size + kBetween), 1, count);
@@ -69,6 +70,7 @@ QImage sheetOf(const std::vector<Cell>& cells, int size, const FigureStyle& styl
     const Cell& entry = cells[static_cast<std::size_t>(i)];
     const int x = i % columns * (size + kBetween) + kBetween / 2;
     const int y = i / columns * (size + labelHeight + kBetween) + kBetween / 2;
+    style.regions = entry.regions;
     paintMovement(painter, QRectF(x, y, size, size), pictureOf(entry.poses), style);
     if (labelHeight == 0)
       continue;
