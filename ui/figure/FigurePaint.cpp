@@ -89,15 +89,15 @@ void paintWorking(QPainter& painter, const PicturePart& part, EnumSet<Region> re
 
 void paintBody(QPainter& painter, const Picture& picture, const FigurePlacing& placing, const FigureStyle& style) {
   const FigureColours& colours = style.colours;
-  const double seam = colours.paper.isValid() ? placing.scale * 0.009 : 0;
+  const double width = placing.scale * 0.009;
+  const double seam = colours.paper.isValid() && width > 0.2 * style.thinnest ? width : 0;
+  painter.setPen(Qt::NoPen);
   for (const PicturePart& part : picture.parts) {
-    const FigureShape shape = shapeOf(part, placing, style.thinnest);
-    if (seam > 0.2 * style.thinnest && part.part != BodyPart::trunk) {
-      painter.setPen(QPen(colours.paper, 2 * seam, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-      painter.setBrush(Qt::NoBrush);
-      painter.drawPath(shape.outer.isEmpty() ? shape.whole : shape.outer);
+    const FigureShape shape = shapeOf(part, placing, style.thinnest, seam);
+    if (!shape.seam.isEmpty()) {
+      painter.setBrush(colours.paper);
+      painter.drawPath(shape.seam);
     }
-    painter.setPen(Qt::NoPen);
     painter.setBrush(mixed(colours.near, colours.far, part.farness));
     painter.drawPath(shape.whole);
     paintWorking(painter, part, style.regions.without(kHidden), placing, style);
