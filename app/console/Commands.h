@@ -13,6 +13,7 @@ int checkCommand(const Arguments& arguments);
 int cardCommand(const Arguments& arguments);
 int sheetCommand(const Arguments& arguments);
 int exportCommand(const Arguments& arguments);
+int figureCommand(const Arguments& arguments);
 int redFlagsCommand(const Arguments& arguments);
 int listCommand(const Arguments& arguments);
 int validateCommand(const Arguments& arguments);

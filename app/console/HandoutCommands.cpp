@@ -1,5 +1,6 @@
 #include "app/console/Commands.h"
 #include "app/console/Loading.h"
+#include "app/console/Measuring.h"
 #include "core/handout/PersonSheet.h"
 #include "core/store/Files.h"
 #include "ui/card/CardPdf.h"
@@ -8,9 +9,7 @@
 #include "ui/text/CautionText.h"
 #include "ui/text/PersonSheetText.h"
 #include "ui/text/RedFlagText.h"
-#include "ui/theme/Theme.h"
 
-#include <QGuiApplication>
 #include <algorithm>
 #include <functional>
 #include <iostream>
@@ -76,22 +75,6 @@ std::optional<PersonSheet> loadSheet(const Arguments& arguments) {
   const Evaluation evaluation = evaluate(*knowledge, loaded->plan, loaded->roster, *day);
   return personSheetOf(*knowledge, person->value, *day, nameStyle(arguments), loaded->plan, evaluation);
 }
-
-// Measuring text needs an application; it needs no display.
-class Measuring {
-public:
-  Measuring() {
-    qputenv("QT_QPA_PLATFORM", "offscreen");
-    application_.emplace(count_, words_);
-    loadFonts();
-  }
-
-private:
-  int count_ = 1;
-  char name_[14] = "matwright-cli";
-  char* words_[2] = {name_, nullptr};
-  std::optional<QGuiApplication> application_;
-};
 
 // Writes what `make` gives for the paper asked for.
 int writePdf(const Arguments& arguments, const std::function<QByteArray(QSizeF)>& make) {

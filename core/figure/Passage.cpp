@@ -5,6 +5,7 @@
 #include "core/figure/Resting.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numbers>
 #include <vector>
 
@@ -24,9 +25,15 @@ LegAngles mix(const LegAngles& a, const LegAngles& b, double share) {
   return {mix(a.hip, b.hip, share), mix(a.out, b.out, share), mix(a.turn, b.turn, share), mix(a.knee, b.knee, share),
           mix(a.ankle, b.ankle, share)};
 }
+// Evenly round from one direction to another, by `over` where they point away from one another.
+Vec3 turned(Vec3 a, Vec3 b, Vec3 over, double share) {
+  const Vec3 aside = direction(b - a * dot(a, b), direction(over - a * dot(a, over), over));
+  const double angle = std::acos(std::clamp(dot(a, b), -1.0, 1.0)) * share;
+  return direction(a * std::cos(angle) + aside * std::sin(angle), a);
+}
 EndPiece mix(const EndPiece& a, const EndPiece& b, double share) {
-  const Vec3 along = direction(between(a.along, b.along, share), a.along);
-  const Vec3 outward = between(a.outward, b.outward, share);
+  const Vec3 along = turned(a.along, b.along, a.outward, share);
+  const Vec3 outward = turned(a.outward, b.outward, a.along, share);
   return {along, direction(outward - along * dot(outward, along), a.outward)};
 }
 
@@ -90,8 +97,9 @@ Settled alignedTo(const Settled& start, const Settled& end) {
 
 namespace {
 
-constexpr int kLinks = 24;
+constexpr int kLinks = Passage::kLinks;
 constexpr int kMoreTries = 2; // of a shape that has not come up yet
+constexpr double kLeap = 35; // degrees from one link to the next, more than any limb turns evenly
 
 // What cannot come up by its joints comes up with the whole body.
 void raise(Settled& shape) {
@@ -114,6 +122,35 @@ Articulation mixed(const Articulation& a, const Articulation& b, double share) {
     middle.shoulderOffsets[i] = mix(a.shoulderOffsets[i], b.shoulderOffsets[i], share);
   }
   return middle;
+}
+
+bool leaps(const ArmAngles& a, const ArmAngles& b) {
+  return std::max({std::abs(a.shoulder - b.shoulder), std::abs(a.out - b.out), std::abs(a.elbow - b.elbow)}) > kLeap;
+}
+bool leaps(const LegAngles& a, const LegAngles& b) {
+  return std::max({std::abs(a.hip - b.hip), std::abs(a.out - b.out), std::abs(a.turn - b.turn),
+                   std::abs(a.knee - b.knee)}) > kLeap;
+}
+bool leaps(const EndPiece& a, const EndPiece& b) {
+  const double least = std::cos(kLeap * kRadiansPerDegree);
+  return dot(a.along, b.along) < least || dot(a.outward, b.outward) < least;
+}
+
+// What leaps from one link to the next, as a foot that turns over, does so at once: half way it would stand in the
+// floor, and lift the whole body off it.
+void keepLeaps(Articulation& middle, const Articulation& before, const Articulation& after, bool towardsAfter) {
+  const Articulation& nearer = towardsAfter ? after : before;
+  for (const Limb limb : kBothLimbs) {
+    const std::size_t i = index(limb);
+    if (leaps(before.pose.legs[i], after.pose.legs[i]) || leaps(before.feet[i], after.feet[i])) {
+      middle.pose.legs[i] = nearer.pose.legs[i];
+      middle.feet[i] = nearer.feet[i];
+    }
+    if (leaps(before.pose.arms[i], after.pose.arms[i]) || leaps(before.hands[i], after.hands[i])) {
+      middle.pose.arms[i] = nearer.pose.arms[i];
+      middle.hands[i] = nearer.hands[i];
+    }
+  }
 }
 
 Settled shapeBetween(const Settled& start, const Settled& end, double share) {
@@ -156,6 +193,7 @@ Settled Passage::at(double share) const {
     return after;
   Settled shape = part < 0.5 ? before : after;
   shape.articulation = mixed(before.articulation, after.articulation, part);
+  keepLeaps(shape.articulation, before.articulation, after.articulation, part >= 0.5);
   if (before.wall && after.wall)
     shape.wall = mix(*before.wall, *after.wall, part);
   shape.body = posed(shape.articulation);

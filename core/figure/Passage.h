@@ -20,6 +20,8 @@ Settled alignedTo(const Settled& start, const Settled& end);
 // by the side. Worked out once, in about the time of fifty poses.
 class Passage {
 public:
+  static constexpr int kLinks = 24; // the shapes at these shares of the way are settled, those between are mixed
+
   Passage(const Settled& start, const Settled& end);
 
   // The shape after a share of the way, 0 (start) to 1 (end, aligned to the start).

@@ -45,7 +45,7 @@ CardRow rowOf(const TransitionGraph& graph, const Step& step, const TimedStep& t
     row.sides = movement->sides;
     if (movement->sides == Sides::each)
       row.onlySide = step.onlySide;
-    row.pose = posesOf(*movement, timed.option).end;
+    row.poses = posesOf(*movement, timed.option);
   } else {
     row.name = step.movement.value;
   }

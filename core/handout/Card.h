@@ -33,7 +33,7 @@ struct CardRow {
   Sides sides{};
   std::optional<Side> onlySide;
   Tempo tempo;
-  std::optional<Pose> pose; // none for a movement that is not in the catalogue
+  std::optional<KeyPoses> poses; // none for a movement that is not in the catalogue
   Elevation elevation{};
   std::vector<CardCaution> cautions; // strongest first, same words put together
   std::vector<CardVariant> variants; // of those who were screened, in the order of the class

@@ -48,14 +48,17 @@ PoseList readCataloguePoses(const std::string& file, const std::string& position
     const Movement& movement = draft.movement;
     if (!ids.empty() && std::find(ids.begin(), ids.end(), movement.id.value) == ids.end())
       continue;
-    list.poses.push_back({movement.id.value + " start", movement.poses.start});
-    list.poses.push_back({movement.id.value + " end", movement.poses.end});
+    EnumSet<Region> regions;
+    if (!movement.regions.empty())
+      regions.insert(movement.regions.front());
+    list.poses.push_back({movement.id.value + " start", movement.poses.start, regions});
+    list.poses.push_back({movement.id.value + " end", movement.poses.end, regions});
     for (const Option& option : movement.options) {
       if (!option.poses)
         continue;
       const std::string label = movement.id.value + "/" + option.id.value;
-      list.poses.push_back({label + " start", option.poses->start});
-      list.poses.push_back({label + " end", option.poses->end});
+      list.poses.push_back({label + " start", option.poses->start, regions});
+      list.poses.push_back({label + " end", option.poses->end, regions});
     }
   }
   return list;

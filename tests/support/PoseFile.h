@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/base/Result.h"
+#include "core/body/Body.h"
 #include "core/figure/Pose.h"
 
 #include <string>
@@ -12,6 +13,7 @@ namespace matwright {
 struct LabelledPose {
   std::string label;
   Pose pose;
+  EnumSet<Region> regions = {}; // the main one of its movement; none for a position
 };
 
 struct PoseList {

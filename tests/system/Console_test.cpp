@@ -277,6 +277,30 @@ TEST_F(Console, PrintsTheRedFlagsOrWritesThem) {
   EXPECT_EQ(run({"red-flags", "-o", (folder / "no/such/folder.pdf").string()}).code, 2);
 }
 
+TEST_F(Console, DrawsAMovementAsSvgOrWritesIt) {
+  const Answer plain = run({"figure", "hundred"});
+  ASSERT_EQ(plain.code, 0) << plain.err;
+  EXPECT_NE(plain.out.find("<svg"), std::string::npos);
+  EXPECT_NE(plain.out.find("viewBox=\"0 0 "), std::string::npos);
+  EXPECT_NE(plain.out.find("<title>The hundred</title>"), std::string::npos) << plain.out.substr(0, 600);
+  EXPECT_EQ(plain.out.find("<image"), std::string::npos);
+  const std::string file = (folder / "figure.svg").string();
+  const Answer written = run({"figure", "hundred/head-down", "--pose", "start", "-o", file});
+  ASSERT_EQ(written.code, 0) << written.err;
+  EXPECT_NE(textOf(file).find("<title>The hundred, "), std::string::npos);
+  EXPECT_NE(run({"figure", "hundred", "--pose", "start"}).out, run({"figure", "hundred", "--pose", "end"}).out);
+}
+
+TEST_F(Console, AFigureNeedsAMovementAnOptionAndAPoseThatThereAre) {
+  const Answer unknown = run({"figure", "moonwalk"});
+  EXPECT_EQ(unknown.code, 2);
+  EXPECT_NE(unknown.err.find("moonwalk"), std::string::npos) << unknown.err;
+  EXPECT_EQ(run({"figure", "hundred/upside-down"}).code, 2);
+  EXPECT_EQ(run({"figure", "hundred", "--pose", "middle"}).code, 2);
+  EXPECT_EQ(run({"figure", "hundred", "-o", (folder / "no/such/figure.svg").string()}).code, 2);
+  EXPECT_TRUE(unknown.out.empty());
+}
+
 TEST_F(Console, ExportsATableAndAPage) {
   const Answer csv = run({"export", thursday, "--csv"});
   ASSERT_EQ(csv.code, 0) << csv.err;

@@ -116,7 +116,7 @@ public:
     const qreal bottom = std::max({text, side, caution, top + leastHeight()});
     if (page)
       page->figures.push_back(
-          {QRectF(left + grid_.figureLeft, top, grid_.figure, std::min(bottom - top, first * 2.6)), words.row->pose});
+          {QRectF(left + grid_.figureLeft, top, grid_.figure, std::min(bottom - top, first * 2.6)), words.row->poses});
     return bottom - top;
   }
 

@@ -32,7 +32,7 @@ struct PlacedMark {
 
 struct PlacedFigure {
   QRectF box;
-  std::optional<Pose> pose; // none for a movement that is not in the catalogue
+  std::optional<KeyPoses> poses; // none for a movement that is not in the catalogue
 };
 
 struct PlacedBar { // beside the rows of a section

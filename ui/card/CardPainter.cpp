@@ -1,6 +1,6 @@
 #include "ui/card/CardPainter.h"
 
-#include "ui/figure/FigurePaint.h"
+#include "ui/figure/MovementPaint.h"
 #include "ui/text/VocabularyText.h"
 #include "ui/theme/Theme.h"
 
@@ -54,6 +54,18 @@ void paintTerrain(QPainter& painter, const QRectF& box, const Card& card) {
   }
 }
 
+// The end pose; with where it comes from and the way between, where that leaves it large enough to be read.
+void paintStep(QPainter& painter, const QRectF& box, const KeyPoses& poses, const FigureStyle& style) {
+  constexpr double kLeastHeight = 30 * kUnitsPerPoint, kLeastShare = 0.8;
+  const auto picture = pictureOnce(poses);
+  const Picture& body = picture->body;
+  const double alone = placingOf(box, body, body.extent, style).scale;
+  if (box.height() >= kLeastHeight && placingOf(box, body, picture->frame, style).scale >= kLeastShare * alone)
+    paintMovement(painter, box, *picture, style);
+  else
+    paintFigure(painter, box, body, nullptr, body.extent, style);
+}
+
 } // namespace
 
 void paintCard(QPainter& painter, const QRectF& target, const Card& card, const CardLayout& layout, std::size_t page) {
@@ -77,8 +89,8 @@ void paintCard(QPainter& painter, const QRectF& target, const Card& card, const 
   style.colours = printColours();
   style.thinnest = 1.1 * kUnitsPerPoint;
   for (const PlacedFigure& figure : placed.figures)
-    if (figure.pose)
-      paintFigure(painter, figure.box, *figure.pose, style);
+    if (figure.poses)
+      paintStep(painter, figure.box, *figure.poses, style);
   for (const PlacedMark& mark : placed.marks)
     paintLevelMark(painter, mark.square, mark.level, theme, true);
   for (const PlacedText& text : placed.texts) {

@@ -44,12 +44,13 @@ int textRight(const QFont& font) { return kEdge + levelMarkSize(font) + 4; }
 QPixmap movementPixmap(const Movement& movement, const QSize& size, const QWidget& on) {
   const Theme& theme = rowTheme();
   const qreal ratio = on.devicePixelRatioF();
-  const QString key = QStringLiteral("matwright/%1/%2x%3/%4/%5")
+  const QString key = QStringLiteral("matwright/%1/%2x%3/%4/%5/%6")
                           .arg(lookOf(movement.poses.end), 0, 16)
                           .arg(size.width())
                           .arg(size.height())
                           .arg(ratio)
-                          .arg(theme.dark);
+                          .arg(theme.dark)
+                          .arg(static_cast<int>(movement.regions.front()));
   QPixmap pixmap;
   if (QPixmapCache::find(key, &pixmap))
     return pixmap;
@@ -58,6 +59,7 @@ QPixmap movementPixmap(const Movement& movement, const QSize& size, const QWidge
   pixmap.fill(Qt::transparent);
   FigureStyle style;
   style.colours = figureColours(theme, QColor());
+  style.regions = {movement.regions.front()};
   QPainter painter(&pixmap);
   painter.setRenderHint(QPainter::Antialiasing);
   paintFigure(painter, QRectF(1, 1, size.width() - 2, size.height() - 3), movement.poses.end, style);

@@ -1,11 +1,13 @@
 #include "ui/catalogue/CataloguePanel.h"
 
 #include "ui/catalogue/CatalogueModel.h"
+#include "ui/catalogue/CataloguePreview.h"
 #include "ui/catalogue/FilterBar.h"
 #include "ui/catalogue/MovementAbout.h"
 #include "ui/catalogue/MovementList.h"
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/SaveFigure.h"
 #include "ui/text/PeopleText.h"
 #include "ui/text/VocabularyText.h"
 
@@ -19,7 +21,9 @@
 namespace matwright {
 namespace {
 
-constexpr int kDelay = 60; // milliseconds: several changes in a row are ranked once
+constexpr int kDelay = 60;        // milliseconds: several changes in a row are ranked once
+constexpr int kRest = 120;        // milliseconds that a row is looked at before it is shown in large
+constexpr int kLeastHeight = 420; // pixels: a lower panel has room for the list alone
 
 } // namespace
 
@@ -29,7 +33,7 @@ CataloguePanel::CataloguePanel(PlanDocument& document, StepSelection& selection,
       search_(searchField(tr("Find a movement"), tr("Find a movement"))), filters_(new FilterBar),
       ranked_(softLabel({})), alphabetical_(new QToolButton), stack_(new QStackedWidget),
       model_(new CatalogueModel(this)), list_(new MovementList), empty_(plainLabel({})),
-      clear_(new QPushButton(tr("Clear words and filters"))) {
+      clear_(new QPushButton(tr("Clear words and filters"))), preview_(new CataloguePreview) {
   timer_.setSingleShot(true);
   timer_.setInterval(kDelay);
   list_->setModel(model_);
@@ -55,6 +59,14 @@ CataloguePanel::CataloguePanel(PlanDocument& document, StepSelection& selection,
   connect(list_, &MovementList::insertWanted, this, &CataloguePanel::insert);
   connect(list_, &MovementList::menuWanted, this, &CataloguePanel::showMenu);
   search_->installEventFilter(this);
+  settled_.setSingleShot(true);
+  settled_.setInterval(kRest);
+  connect(&settled_, &QTimer::timeout, this, [this] {
+    preview_->show(model_->movementAt(hovered_.isValid() ? QModelIndex(hovered_) : list_->currentIndex()));
+  });
+  connect(list_->selectionModel(), &QItemSelectionModel::currentChanged, this, [this] { watch({}); });
+  connect(list_, &MovementList::hovered, this, &CataloguePanel::watch);
+  connect(list_, &MovementList::watchedChanged, preview_, &CataloguePreview::setWatched);
   refreshNow();
 }
 
@@ -73,6 +85,7 @@ void CataloguePanel::arrange() {
   filters_->add(alphabetical_);
   column->addWidget(ranked_);
   column->addWidget(stack_, 1);
+  column->addWidget(preview_);
 
   auto* nothing = new QWidget;
   auto* inside = new QVBoxLayout(nothing);
@@ -101,6 +114,19 @@ void CataloguePanel::showEvent(QShowEvent* event) {
   QWidget::showEvent(event);
   if (stale_)
     timer_.start(0);
+}
+
+void CataloguePanel::resizeEvent(QResizeEvent* event) {
+  QWidget::resizeEvent(event);
+  preview_->setVisible(height() >= kLeastHeight);
+}
+
+void CataloguePanel::setReducedMotion(bool reduced) { preview_->setReducedMotion(reduced); }
+
+// Shows a row in large once it has been looked at for a moment: the one under the pointer, else the chosen one.
+void CataloguePanel::watch(const QModelIndex& hovered) {
+  hovered_ = hovered;
+  settled_.start();
 }
 
 void CataloguePanel::refreshNow() {
@@ -134,6 +160,7 @@ void CataloguePanel::afterArranging(const MovementId& current) {
   const QString order = alphabetical_->isChecked() ? tr("By name; figures are for %1") : tr("Ranked for %1");
   const QString people = shortNames(document_.seenPeople(), document_.roster());
   ranked_->setText(people.isEmpty() ? order.arg(gapText()) : tr("%1, for %2").arg(order.arg(gapText()), people));
+  watch({});
   const bool none = model_->rowCount() == 0;
   const QString words = search_->text().trimmed();
   if (words.isEmpty())
@@ -178,6 +205,10 @@ void CataloguePanel::showMenu(const QModelIndex& index, const QPoint& globalPoin
   menu->addAction(tr("About this movement"), this, [this, id = movement->id] {
     if (const Movement* found = document_.knowledge().catalogue.find(id))
       (new MovementAbout(document_.knowledge(), *found, window()))->show();
+  });
+  menu->addAction(saveFigureWords(), this, [this, id = movement->id] {
+    if (const Movement* found = document_.knowledge().catalogue.find(id))
+      askToSaveFigure(window(), {found->poses, {found->regions.front()}, QString::fromStdString(found->name)});
   });
   menu->popup(globalPoint);
 }

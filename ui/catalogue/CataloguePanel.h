@@ -2,6 +2,7 @@
 
 #include "ui/document/ClassCommands.h"
 
+#include <QPersistentModelIndex>
 #include <QTimer>
 #include <QWidget>
 
@@ -14,6 +15,7 @@ class QToolButton;
 namespace matwright {
 
 class CatalogueModel;
+class CataloguePreview;
 class FilterBar;
 class MovementList;
 
@@ -29,9 +31,11 @@ public:
   void focusSearch();
   // Ranks at once what would be ranked shortly. Changes while the panel is hidden are caught up with when it shows.
   void refreshNow();
+  void setReducedMotion(bool reduced); // the preview stands still
 
 protected:
   void showEvent(QShowEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
   bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
@@ -39,6 +43,7 @@ private:
   void schedule();
   void applyFilter(const MovementId& current);
   void afterArranging(const MovementId& current);
+  void watch(const QModelIndex& hovered);
   void insert(const QModelIndex& index);
   void showMenu(const QModelIndex& index, const QPoint& globalPoint);
   QString gapText() const;
@@ -62,6 +67,9 @@ private:
   MovementList* list_;
   QLabel* empty_;
   QPushButton* clear_;
+  CataloguePreview* preview_;
+  QTimer settled_; // until the pointer, or the choice, has rested on a row
+  QPersistentModelIndex hovered_;
 };
 
 } // namespace matwright

@@ -1,9 +1,10 @@
 #include "ui/catalogue/MovementAbout.h"
 
-#include "ui/catalogue/CatalogueDelegate.h"
 #include "ui/catalogue/CatalogueModel.h"
 #include "ui/controls/FactGrid.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/SaveFigure.h"
+#include "ui/figure/FigureView.h"
 #include "ui/text/MovementText.h"
 #include "ui/text/VocabularyText.h"
 
@@ -18,9 +19,11 @@ MovementAbout::MovementAbout(const Knowledge& knowledge, const Movement& movemen
   setWindowTitle(name);
   auto* inside = new QWidget;
   auto* column = new QVBoxLayout(inside);
-  auto* figure = new QLabel;
-  figure->setPixmap(movementPixmap(movement, {240, 160}, *this));
-  figure->setAlignment(Qt::AlignHCenter);
+  auto* figure = new FigureView;
+  figure->setFixedHeight(190);
+  figure->setRegions({movement.regions.front()});
+  figure->showMovement(movement.poses, movement.tempo, name);
+  offerSaving(*figure);
   column->addWidget(titleLabel(name));
   column->addWidget(figure);
   column->addWidget(plainLabel(QString::fromStdString(movement.about)));

@@ -23,8 +23,32 @@ MovementList::MovementList(QWidget* parent) : QListView(parent) {
   setDragDropMode(DragOnly);
   setDropIndicatorShown(false);
   setMouseTracking(true);
+  connect(this, &QListView::entered, this, &MovementList::hovered);
+  connect(this, &QListView::viewportEntered, this, [this] { Q_EMIT hovered({}); });
   connect(this, &QListView::doubleClicked, this, &MovementList::insertWanted);
 }
+
+bool MovementList::viewportEvent(QEvent* event) {
+  if (event->type() == QEvent::Enter || event->type() == QEvent::Leave) {
+    pointed_ = event->type() == QEvent::Enter;
+    if (!pointed_)
+      Q_EMIT hovered({});
+    tellWatched();
+  }
+  return QListView::viewportEvent(event);
+}
+
+void MovementList::focusInEvent(QFocusEvent* event) {
+  QListView::focusInEvent(event);
+  tellWatched();
+}
+
+void MovementList::focusOutEvent(QFocusEvent* event) {
+  QListView::focusOutEvent(event);
+  tellWatched();
+}
+
+void MovementList::tellWatched() { Q_EMIT watchedChanged(pointed_ || hasFocus()); }
 
 void MovementList::keyPressEvent(QKeyEvent* event) {
   const bool enter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;

@@ -5,9 +5,9 @@
 namespace matwright {
 namespace {
 
-QFileDialog* dialogFor(QWidget* parent, const QString& title, const QString& kind,
+QFileDialog* dialogFor(QWidget* parent, const QString& title, const QString& kind, const QString& suffix,
                        std::function<void(const QString&)> then) {
-  auto* dialog = new QFileDialog(parent, title, {}, QStringLiteral("%1 (*.json)").arg(kind));
+  auto* dialog = new QFileDialog(parent, title, {}, QStringLiteral("%1 (*.%2)").arg(kind, suffix));
   dialog->setAttribute(Qt::WA_DeleteOnClose);
   QObject::connect(dialog, &QFileDialog::fileSelected, parent, std::move(then));
   return dialog;
@@ -17,17 +17,17 @@ QFileDialog* dialogFor(QWidget* parent, const QString& title, const QString& kin
 
 void askFileToOpen(QWidget* parent, const QString& title, const QString& kind,
                    std::function<void(const QString&)> then) {
-  QFileDialog* dialog = dialogFor(parent, title, kind, std::move(then));
+  QFileDialog* dialog = dialogFor(parent, title, kind, QStringLiteral("json"), std::move(then));
   dialog->setFileMode(QFileDialog::ExistingFile);
   dialog->open();
 }
 
 void askFileToSave(QWidget* parent, const QString& title, const QString& kind, const QString& name,
-                   std::function<void(const QString&)> then) {
-  QFileDialog* dialog = dialogFor(parent, title, kind, std::move(then));
+                   std::function<void(const QString&)> then, const QString& suffix) {
+  QFileDialog* dialog = dialogFor(parent, title, kind, suffix, std::move(then));
   dialog->setAcceptMode(QFileDialog::AcceptSave);
-  dialog->setDefaultSuffix(QStringLiteral("json"));
-  dialog->selectFile(name + QStringLiteral(".json"));
+  dialog->setDefaultSuffix(suffix);
+  dialog->selectFile(QStringLiteral("%1.%2").arg(name, suffix));
   dialog->open();
 }
 

@@ -1,4 +1,4 @@
-// Asks for a file, and gives its name to `then` when one was chosen. Files are JSON.
+// Asks for a file, and gives its name to `then` when one was chosen. Files are JSON where no other suffix is named.
 #pragma once
 
 #include <QString>
@@ -11,6 +11,6 @@ namespace matwright {
 void askFileToOpen(QWidget* parent, const QString& title, const QString& kind,
                    std::function<void(const QString&)> then);
 void askFileToSave(QWidget* parent, const QString& title, const QString& kind, const QString& name,
-                   std::function<void(const QString&)> then);
+                   std::function<void(const QString&)> then, const QString& suffix = QStringLiteral("json"));
 
 } // namespace matwright

@@ -12,6 +12,7 @@ namespace matwright {
 
 namespace {
 
+constexpr double kWholeWidth = 0.9;      // of a part that a region takes in a small figure, so that its colour is seen
 constexpr double kSmallestExtent = 0.62; // statures: a body that makes itself small is not blown up beyond this
 
 // Where the muscles of a region are: a stretch of beads, how wide against the part, how far to the front or back.
@@ -73,28 +74,30 @@ QColor mixed(const QColor& a, const QColor& b, double share) {
 void paintWorking(QPainter& painter, const PicturePart& part, EnumSet<Region> regions, const FigurePlacing& placing,
                   const FigureStyle& style) {
   painter.setPen(Qt::NoPen);
+  const double small = smallness(placing, style.thinnest);
   regions.forEach([&](Region region) {
     const std::optional<Working> place = workingPlace(region);
     if (!place || !((part.part == BodyPart::trunk && place->trunk) || (isArm(part.part) && place->arms) ||
                     (isLeg(part.part) && place->legs)))
       return;
     painter.setBrush(mixed(style.colours.accent, style.colours.far, part.farness * 0.5));
-    painter.drawPath(
-        stretchOf(part, place->from, place->to, place->width, place->front, placing, style.thinnest * 0.6));
+    painter.drawPath(stretchOf(part, place->from, place->to,
+                               place->width + (std::max(place->width, kWholeWidth) - place->width) * small,
+                               place->front * (1 - small / 2), placing, style.thinnest * (0.6 + 0.4 * small)));
   });
 }
 
 void paintBody(QPainter& painter, const Picture& picture, const FigurePlacing& placing, const FigureStyle& style) {
   const FigureColours& colours = style.colours;
-  const double seam = colours.paper.isValid() ? placing.scale * 0.009 : 0;
+  const double width = placing.scale * 0.009;
+  const double seam = colours.paper.isValid() && width > 0.2 * style.thinnest ? width : 0;
+  painter.setPen(Qt::NoPen);
   for (const PicturePart& part : picture.parts) {
-    const FigureShape shape = shapeOf(part, placing, style.thinnest);
-    if (seam > 0.2 * style.thinnest && part.part != BodyPart::trunk) {
-      painter.setPen(QPen(colours.paper, 2 * seam, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-      painter.setBrush(Qt::NoBrush);
-      painter.drawPath(shape.outer.isEmpty() ? shape.whole : shape.outer);
+    const FigureShape shape = shapeOf(part, placing, style.thinnest, seam);
+    if (!shape.seam.isEmpty()) {
+      painter.setBrush(colours.paper);
+      painter.drawPath(shape.seam);
     }
-    painter.setPen(Qt::NoPen);
     painter.setBrush(mixed(colours.near, colours.far, part.farness));
     painter.drawPath(shape.whole);
     paintWorking(painter, part, style.regions.without(kHidden), placing, style);
@@ -156,6 +159,7 @@ FigureColours figureColours(const Theme& theme, const QColor& paper) {
   colours.far = theme.bodyFar;
   colours.ghost = mixed(paper, theme.bodyFar, 0.4);
   colours.accent = theme.bodyAccent;
+  colours.path = theme.accent;
   colours.floor = theme.floor;
   colours.paper = paper;
   return colours;
@@ -167,6 +171,7 @@ FigureColours printColours() {
   colours.far = QColor(0x96, 0x96, 0x96);
   colours.ghost = QColor(0xdc, 0xdc, 0xdc);
   colours.accent = QColor(0x60, 0x60, 0x60);
+  colours.path = Qt::black;
   colours.floor = QColor(0xa0, 0xa0, 0xa0);
   colours.paper = Qt::white;
   return colours;

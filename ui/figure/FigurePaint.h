@@ -22,6 +22,7 @@ struct FigureColours {
   QColor far{0x98, 0xad, 0xb3};  // what is on the other side
   QColor ghost{0xdc, 0xe2, 0xe2};
   QColor accent{0x2a, 0x9d, 0x96}; // the working region
+  QColor path{0x1d, 0x6f, 0x70};   // the arrow along the way of a movement
   QColor floor{0xc9, 0xb8, 0xa4};  // floor and wall, and the edge of the mat seen from above
   QColor paper{0xfa, 0xf9, 0xf5};  // a thin seam of it separates what crosses; an invalid colour: no seam
 };

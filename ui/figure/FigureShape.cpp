@@ -20,6 +20,9 @@ double size(QPointF v) { return std::hypot(v.x(), v.y()); }
 double dot(QPointF a, QPointF b) { return a.x() * b.x() + a.y() * b.y(); }
 QPointF aside(QPointF v) { return {-v.y(), v.x()}; }
 
+// A head stays a head beside limbs that are thicker than they should be.
+constexpr double kLargerHead = 0.28;
+
 // Evenly spaced directions, clockwise as painters have it.
 constexpr std::size_t kDirections = 96;
 
@@ -37,6 +40,8 @@ const std::array<QPointF, kDirections>& directions() {
 
 // Every how manyeth direction a circle needs to look round: corners stay within a tenth of the painter's unit.
 std::size_t strideFor(double radius) {
+  if (radius < 1.4)
+    return 12;
   if (radius < 5)
     return 6;
   if (radius < 20)
@@ -100,10 +105,12 @@ void addSmooth(QPainterPath& path, const std::vector<QPointF>& corners) {
 
 class Outliner {
 public:
-  Outliner(const FigurePlacing& placing, double thinnest) : placing_(placing), least_(thinnest / 2) {}
+  // Everything is wider by `more` on each side.
+  Outliner(const FigurePlacing& placing, double thinnest, double more = 0)
+      : placing_(placing), least_(thinnest / 2), more_(more) {}
 
   Circle circle(const Bead& bead) const {
-    return {placing_.at(bead.at), std::max(bead.radius * placing_.scale, least_)};
+    return {placing_.at(bead.at), std::max(bead.radius * placing_.scale, least_) + more_};
   }
 
   QPainterPath trunk(const PicturePart& part) const {
@@ -201,24 +208,34 @@ private:
   }
 
   FigurePlacing placing_;
-  double least_;
+  double least_, more_;
 };
 
 } // namespace
 
-FigureShape shapeOf(const PicturePart& part, const FigurePlacing& placing, double thinnest) {
+double smallness(const FigurePlacing& placing, double thinnest) {
+  constexpr double kFull = 38, kIcon = 18; // least widths a stature
+  return std::clamp((kFull - placing.scale / thinnest) / (kFull - kIcon), 0.0, 1.0);
+}
+
+FigureShape shapeOf(const PicturePart& part, const FigurePlacing& placing, double thinnest, double seam) {
   const Outliner outliner(placing, thinnest);
-  switch (part.part) {
-  case BodyPart::trunk:
-    return {outliner.trunk(part), {}};
-  case BodyPart::head: {
-    QPainterPath head;
-    addCircle(head, outliner.circle(part.left[1]));
-    return {head, {}};
+  FigureShape shape;
+  if (part.part == BodyPart::trunk) {
+    shape.whole = outliner.trunk(part);
+  } else if (part.part == BodyPart::head) {
+    Circle circle = outliner.circle(part.left[1]);
+    circle.radius *= 1 + kLargerHead * smallness(placing, thinnest);
+    addCircle(shape.whole, circle);
+    circle.radius += seam;
+    if (seam > 0)
+      addCircle(shape.seam, circle);
+  } else {
+    shape.whole = outliner.limb(part, 0);
+    if (seam > 0)
+      shape.seam = Outliner(placing, thinnest, seam).limb(part, 0.4);
   }
-  default:
-    return {outliner.limb(part, 0), outliner.limb(part, 0.4)};
-  }
+  return shape;
 }
 
 QPainterPath stretchOf(const PicturePart& part, std::size_t from, std::size_t to, double narrower, double towardsFront,

@@ -15,13 +15,19 @@ struct FigurePlacing {
   QPointF at(Point2 p) const { return {x + scale * p.x, y - scale * p.y}; }
 };
 
+// How far a figure must be simplified to be read: 0 where its limbs are as thick as they are, 1 at the size of an icon,
+// where they have the least width.
+double smallness(const FigurePlacing& placing, double thinnest);
+
 struct FigureShape {
   QPainterPath whole;
-  QPainterPath outer; // a limb without the beginning that grows out of the trunk; empty for trunk and head
+  // What a seam around it covers: the head, or a limb without the beginning that grows out of the trunk, wider by the
+  // seam on each side. Empty for the trunk, and without a seam.
+  QPainterPath seam;
 };
 
-// `thinnest` is the least width of a limb, in the painter's units.
-FigureShape shapeOf(const PicturePart& part, const FigurePlacing& placing, double thinnest);
+// `thinnest` is the least width of a limb, `seam` the width of the seam around it, in the painter's units.
+FigureShape shapeOf(const PicturePart& part, const FigurePlacing& placing, double thinnest, double seam = 0);
 
 // A stretch of a part from one bead to another, `narrower` times as wide and moved by `towardsFront` of its half width
 // to the front (+) or the back (-) of the body: the place of a muscle group. From a bead to itself: a disc.

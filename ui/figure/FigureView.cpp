@@ -4,6 +4,8 @@
 
 #include <QPaintEvent>
 #include <QPainter>
+#include <QStyle>
+#include <QStyleOption>
 
 namespace matwright {
 
@@ -44,9 +46,11 @@ void FigureView::showNothing() {
 }
 
 void FigureView::setShapes(const KeyPoses& poses, const QString& name) {
-  single_ = poses.start == poses.end || poses.start.view != poses.end.view || poses.start.flip != poses.end.flip;
+  poses_ = poses;
+  single_ = !movesInOnePicture(poses);
   passage_.emplace(*settledOnce(single_ ? poses.end : poses.start), *settledOnce(poses.end));
-  frame_ = {};
+  still_ = single_ ? pictureOf(KeyPoses{poses.end, poses.end}) : pictureOf(*passage_);
+  frame_ = still_.frame;
   for (int i = 0; i <= kFrameSamples; ++i)
     frame_.unite(pictureOf(passage_->at(static_cast<double>(i) / kFrameSamples)).extent);
   setAccessibleName(name);
@@ -123,27 +127,34 @@ void FigureView::hideEvent(QHideEvent* event) {
   updateTimer();
 }
 
+// The word of the phase with the count within it, such as "breathe in 3".
+void FigureView::paintBreath(QPainter& painter, const QRectF& box) {
+  const QString& word = breathWords_[static_cast<std::size_t>(moment_.breath)];
+  if (word.isEmpty())
+    return;
+  painter.setPen(themeFor(palette()).inkSoft);
+  painter.drawText(box, Qt::AlignTop | Qt::AlignRight, QStringLiteral("%1 %2").arg(word).arg(moment_.count));
+}
+
 void FigureView::paintEvent(QPaintEvent*) {
   if (!passage_)
     return;
   QPainter painter(this);
-  const Theme& theme = themeFor(palette());
   FigureStyle style;
-  style.colours = figureColours(theme, palette().color(backgroundRole()));
+  style.colours = figureColours(themeFor(palette()), palette().color(backgroundRole()));
   style.regions = regions_;
-  QRectF box = QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin);
-  const QString& word = breathWords_[static_cast<std::size_t>(moment_.breath)];
-  if (isMoving() && !word.isEmpty()) {
-    painter.setPen(theme.inkSoft);
-    painter.drawText(box, Qt::AlignTop | Qt::AlignRight, word);
-  }
+  const QRectF box = QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin);
   const Picture picture = pictureOf(passage_->at(moment_.share));
-  if (single_) {
-    paintFigure(painter, box, picture, nullptr, frame_, style);
-    return;
+  paintFigure(painter, box, picture, still_.ghost ? &*still_.ghost : nullptr, frame_, style);
+  if (hasFocus()) {
+    QStyleOptionFocusRect frame;
+    frame.initFrom(this);
+    QWidget::style()->drawPrimitive(QStyle::PE_FrameFocusRect, &frame, &painter, this);
   }
-  const Picture ghost = pictureOf(passage_->start());
-  paintFigure(painter, box, picture, &ghost, frame_, style);
+  if (isMoving())
+    paintBreath(painter, box);
+  else if (moment_.share >= 1)
+    paintPaths(painter, still_.paths, placingOf(box, picture, frame_, style), style);
 }
 
 } // namespace matwright

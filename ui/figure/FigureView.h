@@ -1,5 +1,5 @@
-// One figure in a window: a pose, or a movement from its start pose (faint) to its end pose, standing still or moving
-// at its tempo.
+// One figure in a window: a pose, or a movement from its start pose (faint) to its end pose, standing still, with an
+// arrow along its way, or moving at its tempo.
 #pragma once
 
 #include "core/body/Body.h"
@@ -7,6 +7,7 @@
 #include "core/movement/Movement.h"
 #include "core/movement/Repetition.h"
 #include "ui/figure/FigurePaint.h"
+#include "ui/figure/MovementPaint.h"
 
 #include <QElapsedTimer>
 #include <QString>
@@ -28,7 +29,7 @@ public:
   void showNothing();
 
   void setRegions(EnumSet<Region> regions);
-  // The words for breath phases, by Breath; shown while the figure moves. Empty words are not shown.
+  // The words for breath phases, by Breath; shown with the count while the figure moves. Empty words are not shown.
   void setBreathWords(const std::array<QString, kWordCount<Breath>>& words);
 
   // Moves from the start of a repetition, until stopped. Nothing moves while motion is reduced, while the view is
@@ -37,6 +38,11 @@ public:
   void stop();
   void setReducedMotion(bool reduced);
   bool isMoving() const { return timer_.isActive(); }
+
+  // What is shown; a single pose is both of its ends.
+  const KeyPoses& poses() const { return poses_; }
+  EnumSet<Region> regions() const { return regions_; }
+  bool isEmpty() const { return !passage_; }
 
   // The moment shown; the end pose when nothing moves.
   RepetitionMoment moment() const;
@@ -56,10 +62,13 @@ private:
   bool canMove() const;
   void updateTimer();
   void tick();
+  void paintBreath(QPainter& painter, const QRectF& box);
 
+  KeyPoses poses_;
   std::optional<Passage> passage_; // none when nothing is shown
-  bool single_ = true;             // start and end are one pose, or cannot be shown together
-  Extent frame_;                   // of all that a repetition shows
+  MovementPicture still_;
+  bool single_ = true; // start and end are one pose, or cannot be shown together
+  Extent frame_;       // of all that a repetition shows
   Tempo tempo_;
   EnumSet<Region> regions_;
   std::array<QString, kWordCount<Breath>> breathWords_;

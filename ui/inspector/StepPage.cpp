@@ -2,6 +2,7 @@
 
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/SaveFigure.h"
 #include "ui/controls/TempoEditor.h"
 #include "ui/figure/FigureView.h"
 #include "ui/inspector/OptionChoice.h"
@@ -54,6 +55,7 @@ StepPage::StepPage(PlanDocument& document, ClassCommands& commands, QWidget* par
   column->addWidget(unknown_);
   figure_->setFixedHeight(fontMetrics().height() * 8);
   figure_->setBreathWords({text(Breath::in), text(Breath::out), text(Breath::free), text(Breath::hold)});
+  offerSaving(*figure_);
   column->addWidget(figure_);
   move_->setText(tr("Show it moving"));
   move_->setCheckable(true);

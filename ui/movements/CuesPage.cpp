@@ -3,6 +3,7 @@
 #include "core/base/Text.h"
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/SaveFigure.h"
 #include "ui/controls/TempoEditor.h"
 #include "ui/figure/FigureView.h"
 #include "ui/text/VocabularyText.h"
@@ -26,6 +27,7 @@ CuesPage::CuesPage(QWidget* parent)
     breaths[i] = text(static_cast<Breath>(i));
   figure_->setBreathWords(breaths);
   figure_->start();
+  offerSaving(*figure_);
   addField(*grid, MovementField::setUp, tr("Set-up cue"), setUp_, setUpWords_);
   addField(*grid, MovementField::action, tr("Action cue"), action_, actionWords_);
   addField(*grid, MovementField::tempo, tr("Tempo and breath"), tempo_, length_);

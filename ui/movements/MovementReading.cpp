@@ -2,6 +2,7 @@
 
 #include "ui/controls/FactGrid.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/SaveFigure.h"
 #include "ui/figure/FigureView.h"
 #include "ui/text/MovementText.h"
 #include "ui/text/VocabularyText.h"
@@ -27,6 +28,7 @@ MovementReading::MovementReading(QWidget* parent)
     words[i] = text(static_cast<Breath>(i));
   figure_->setBreathWords(words);
   figure_->start();
+  offerSaving(*figure_);
   column_->addWidget(figure_);
   column_->addWidget(about_);
   column_->addStretch(1);

@@ -3,6 +3,7 @@
 #include "ui/controls/Fields.h"
 #include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
+#include "ui/controls/SaveFigure.h"
 #include "ui/figure/FigureView.h"
 #include "ui/movements/PoseCanvas.h"
 #include "ui/movements/PoseForm.h"
@@ -114,6 +115,7 @@ QWidget* PoseEditor::makeSide(bool above) {
   for (std::size_t i = 0; i < words.size(); ++i)
     words[i] = text(static_cast<Breath>(i));
   moving_->setBreathWords(words);
+  offerSaving(*moving_);
   column->addWidget(play_, 0, above ? Qt::AlignVCenter : Qt::Alignment());
   column->addStretch(1);
   return side;

@@ -112,6 +112,13 @@ QString text(Joint joint) { return tr(kJoints[static_cast<std::size_t>(joint)].n
 
 QString directions(Joint joint) { return tr(kJoints[static_cast<std::size_t>(joint)].directions); }
 
+QString figureDescription(const KeyPoses& poses, bool both) {
+  const QString end = tr("A body in joint angles, seen %1.").arg(text(poses.end.view));
+  return both ? tr("%1 The start pose stands faintly behind the end pose; arrows show the way of what travels most.")
+                    .arg(end)
+              : end;
+}
+
 QString degreesText(double degrees) { return tr("%1 degrees").arg(QLocale().toString(degrees, 'g', 4)); }
 
 } // namespace matwright

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/figure/Handle.h"
+#include "core/movement/Movement.h"
 
 #include <QString>
 
@@ -13,6 +14,9 @@ QString text(WallContact contact);
 QString text(Handle handle);     // "near knee"
 QString text(Joint joint);       // "near hip, bend"
 QString directions(Joint joint); // which way + and - go, one sentence
+
+// What a drawing shows, in sentences; `both` when the start pose stands behind the end pose.
+QString figureDescription(const KeyPoses& poses, bool both);
 
 QString degreesText(double degrees); // "12.5 degrees"
 

@@ -1,5 +1,6 @@
 #include "ui/window/MainWindow.h"
 
+#include "ui/catalogue/CataloguePanel.h"
 #include "ui/inspector/InspectorPanel.h"
 #include "ui/movements/MovementEditor.h"
 #include "ui/movements/MovementsWorkspace.h"
@@ -186,6 +187,7 @@ void MainWindow::updateTitle() {
 
 void MainWindow::applyMotion() {
   classWorkspace_->inspector().setReducedMotion(settings_.reducedMotion());
+  classWorkspace_->catalogue().setReducedMotion(settings_.reducedMotion());
   movementsWorkspace_->setReducedMotion(settings_.reducedMotion());
 }
 

@@ -127,6 +127,22 @@ TEST(KnowledgePoses, NothingSinksAndNothingBreaksOnTheWayOfAMovement) {
   }
 }
 
+// Where a limb finds another way to rest from one moment to the next, it leaps alone.
+TEST(KnowledgePoses, NoLimbLiftsTheBodyOnTheWayOfAMovement) {
+  constexpr int kMoments = 240;
+  const std::vector<LabelledPose> poses = cataloguePoses();
+  for (std::size_t i = 0; i + 1 < poses.size(); i += 2) {
+    const Passage passage(settled(poses[i].pose), settled(poses[i + 1].pose));
+    double before = passage.start().body.pelvis().y, widest = 0;
+    for (int k = 1; k <= kMoments; ++k) {
+      const double now = passage.at(static_cast<double>(k) / kMoments).body.pelvis().y;
+      widest = std::max(widest, std::abs(now - before));
+      before = now;
+    }
+    EXPECT_LT(widest, 0.04) << poses[i].label;
+  }
+}
+
 TEST(KnowledgePoses, TurnNoJointFurtherThanJointsGo) {
   std::vector<LabelledPose> poses = positionPoses();
   const std::vector<LabelledPose> more = cataloguePoses();

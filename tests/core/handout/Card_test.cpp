@@ -93,14 +93,14 @@ TEST_F(CardTest, ThePoseIsTheOneATeacherWouldRecognise) {
   movements[0].options[0].poses = low;
   knowledge_.catalogue = Catalogue(movements);
   const Card card = of({step(1, "curl"), step(2, "curl", "low")});
-  EXPECT_EQ(card.sections[0].rows[0].pose->lean, -45);
-  EXPECT_EQ(card.sections[0].rows[1].pose->lean, -80);
+  EXPECT_EQ(card.sections[0].rows[0].poses->end.lean, -45);
+  EXPECT_EQ(card.sections[0].rows[1].poses->end.lean, -80);
 }
 
 TEST_F(CardTest, AMovementThatIsNotInTheCatalogueKeepsItsRow) {
   const CardRow row = of({step(1, "curl"), dosed(step(2, "handstand"), 3)}).sections[0].rows[1];
   EXPECT_EQ(row.name, "handstand");
-  EXPECT_EQ(row.pose, std::nullopt);
+  EXPECT_EQ(row.poses, std::nullopt);
   EXPECT_EQ(row.elevation, Elevation::faceUp);
   EXPECT_EQ(row.dose.amount, 3);
   EXPECT_THAT(row.cautions, ElementsAre(CardCaution{Level::askFirst, {}, ""}));

@@ -3,7 +3,8 @@
 // degrees.
 #include "core/figure/JointLimits.h"
 #include "tests/support/PoseFile.h"
-#include "ui/figure/FigurePaint.h"
+#include "ui/figure/MovementPaint.h"
+#include "ui/theme/Theme.h"
 
 #include <QCommandLineParser>
 #include <QGuiApplication>
@@ -19,6 +20,7 @@ namespace {
 
 constexpr double kStature = 1750; // millimetres
 constexpr int kSheetWidth = 1320, kLabelHeight = 42, kBetween = 10;
+constexpr int kLeastLabelled = 60; // smaller figures stand without words
 
 QString faultsOf(const Settled& shape) {
   QStringList faults;
@@ -39,26 +41,50 @@ QString faultsOf(const Settled& shape) {
   return faults.join(QStringLiteral(", "));
 }
 
-QImage sheetOf(const std::vector<LabelledPose>& poses, int size, const FigureStyle& style) {
-  const int count = static_cast<int>(poses.size());
+struct Cell {
+  std::string label;
+  KeyPoses poses; // twice the same for a pose alone
+  EnumSet<Region> regions;
+};
+
+// What is drawn of poses that stand in pairs of start and end: each alone; the ends alone; or, `ways`, the ends before
+// their starts with the way between them.
+std::vector<Cell> cellsOf(const std::vector<LabelledPose>& poses, bool ends, bool ways) {
+  std::vector<Cell> cells;
+  for (std::size_t i = 0; i < poses.size(); ++i) {
+    const Pose& pose = poses[i].pose;
+    if (!ends && !ways)
+      cells.push_back({poses[i].label, {pose, pose}, poses[i].regions});
+    else if (i % 2 == 1)
+      cells.push_back({poses[i].label, {ways ? poses[i - 1].pose : pose, pose}, poses[i].regions});
+  }
+  return cells;
+}
+
+QImage sheetOf(const std::vector<Cell>& cells, int size, FigureStyle style) {
+  const int count = static_cast<int>(cells.size());
+  const int labelHeight = size < kLeastLabelled ? 0 : kLabelHeight;
   const int columns = std::clamp(kSheetWidth / (size + kBetween), 1, count);
   const int rows = (count + columns - 1) / columns;
-  QImage image(columns * (size + kBetween), rows * (size + kLabelHeight + kBetween), QImage::Format_RGB32);
+  QImage image(columns * (size + kBetween), rows * (size + labelHeight + kBetween), QImage::Format_RGB32);
   image.fill(style.colours.paper);
   QPainter painter(&image);
   QFont font = painter.font();
   font.setPixelSize(11);
   painter.setFont(font);
   for (int i = 0; i < count; ++i) {
-    const LabelledPose& entry = poses[static_cast<std::size_t>(i)];
+    const Cell& entry = cells[static_cast<std::size_t>(i)];
     const int x = i % columns * (size + kBetween) + kBetween / 2;
-    const int y = i / columns * (size + kLabelHeight + kBetween) + kBetween / 2;
-    paintFigure(painter, QRectF(x, y, size, size), entry.pose, style);
+    const int y = i / columns * (size + labelHeight + kBetween) + kBetween / 2;
+    style.regions = entry.regions;
+    paintMovement(painter, QRectF(x, y, size, size), pictureOf(entry.poses), style);
+    if (labelHeight == 0)
+      continue;
     QString label = QString::fromStdString(entry.label);
-    const QString faults = faultsOf(*settledOnce(entry.pose));
+    const QString faults = faultsOf(*settledOnce(entry.poses.end));
     if (!faults.isEmpty())
       label += u'\n' + faults;
-    painter.setPen(faults.isEmpty() ? QColor(0x50, 0x50, 0x50) : QColor(Qt::red));
+    painter.setPen(faults.isEmpty() ? QColor(0x80, 0x80, 0x80) : QColor(Qt::red));
     painter.drawText(QRectF(x, y + size + 1, size, kLabelHeight), Qt::AlignHCenter | Qt::TextWordWrap, label);
   }
   return image;
@@ -81,6 +107,9 @@ int main(int argc, char** argv) {
   parser.addOptions({{{"o", "output"}, "Write the sheet here.", "png", "sheet.png"},
                      {"ids", "Only these movements, joined by commas.", "ids"},
                      {"size", "Width and height of a figure in pixels, 16 to 600.", "pixels", "150"},
+                     {"ends", "End poses alone."},
+                     {"ways", "End poses before their start poses, with the way between them."},
+                     {"dark", "The dark theme."},
                      {"positions", "The files hold positions, not movements."},
                      {"print", "Black on white."},
                      {"base", "The file of the positions that poses are written over.", "file",
@@ -109,7 +138,10 @@ int main(int argc, char** argv) {
   FigureStyle style;
   if (parser.isSet("print"))
     style.colours = printColours();
-  const QImage sheet = sheetOf(poses, std::clamp(parser.value("size").toInt(), 16, 600), style);
+  else if (parser.isSet("dark"))
+    style.colours = figureColours(darkTheme(), darkTheme().panel);
+  const QImage sheet = sheetOf(cellsOf(poses, parser.isSet("ends"), parser.isSet("ways")),
+                               std::clamp(parser.value("size").toInt(), 16, 600), style);
   if (!sheet.save(parser.value("output"))) {
     std::fprintf(stderr, "contact-sheet: cannot write %s\n", qPrintable(parser.value("output")));
     return 1;

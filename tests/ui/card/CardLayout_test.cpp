@@ -76,14 +76,14 @@ TEST(CardLayout, AClassOfUsualLengthIsLegibleAtArmsLength) {
 TEST(CardLayout, OutlivesTheCardItWasMadeFrom) {
   std::optional<Card> card = cardOfSteps(3, 8);
   const CardLayout layout = layOut(*card, kA4Millimetres);
-  std::vector<std::optional<Pose>> poses;
+  std::vector<std::optional<KeyPoses>> poses;
   for (const CardSection& section : card->sections)
     for (const CardRow& row : section.rows)
-      poses.push_back(row.pose);
+      poses.push_back(row.poses);
   card.reset();
-  std::vector<std::optional<Pose>> placed;
+  std::vector<std::optional<KeyPoses>> placed;
   for (const PlacedFigure& figure : layout.pages.front().figures)
-    placed.push_back(figure.pose);
+    placed.push_back(figure.poses);
   EXPECT_EQ(placed, poses);
 }
 

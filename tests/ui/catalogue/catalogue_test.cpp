@@ -3,12 +3,16 @@
 #include "tests/support/PanelFixture.h"
 #include "ui/catalogue/CatalogueModel.h"
 #include "ui/catalogue/CataloguePanel.h"
+#include "ui/catalogue/CataloguePreview.h"
 #include "ui/catalogue/FilterBar.h"
 #include "ui/catalogue/MovementAbout.h"
 #include "ui/catalogue/MovementList.h"
+#include "ui/figure/FigureView.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QAction>
+#include <QApplication>
+#include <QEnterEvent>
 #include <QLabel>
 #include <QLineEdit>
 #include <QPushButton>
@@ -257,6 +261,77 @@ TEST_F(Catalogue, ShowsWhatIsOpenToThePeopleTheClassIsSeenFor) {
   EXPECT_EQ(shown(), order);
   EXPECT_NE(shown(), ranked());
   EXPECT_EQ(list().currentIndex().row(), 0) << "the best for them";
+}
+
+struct Preview : Catalogue {
+  CataloguePreview& preview() { return *panel.findChild<CataloguePreview*>(); }
+  FigureView& figure() { return preview().figure(); }
+  QString nameAt(int row) { return model().index(row).data().toString(); }
+  bool shows(const QString& name) {
+    return QTest::qWaitFor([&] { return figure().accessibleName() == name; }, 3000);
+  }
+  void pointAt(QWidget& widget, QPoint at, QEvent::Type type) {
+    if (type == QEvent::Leave) {
+      QEvent leave(type);
+      QApplication::sendEvent(&widget, &leave);
+    } else {
+      QEnterEvent enter(at, at, widget.mapToGlobal(at));
+      QApplication::sendEvent(&widget, &enter);
+    }
+  }
+};
+
+TEST_F(Preview, ShowsTheChosenMovementInLarge) {
+  EXPECT_TRUE(shows(nameAt(0)));
+  list().setFocus();
+  QTest::keyClick(&list(), Qt::Key_Down);
+  EXPECT_TRUE(shows(nameAt(1)));
+  EXPECT_TRUE(says(nameAt(1)));
+  EXPECT_EQ(figure().poses(), model().movementAt(model().index(1))->poses);
+}
+
+TEST_F(Preview, ShowsTheOneUnderThePointerAndThenTheChosenOneAgain) {
+  ASSERT_TRUE(shows(nameAt(0)));
+  Q_EMIT list().entered(model().index(2));
+  EXPECT_TRUE(shows(nameAt(2)));
+  pointAt(*list().viewport(), {}, QEvent::Leave);
+  EXPECT_TRUE(shows(nameAt(0)));
+}
+
+TEST_F(Preview, MovesWhileItsListIsLookedAtAlone) {
+  ASSERT_TRUE(shows(nameAt(0)));
+  panel.search()->setFocus();
+  EXPECT_FALSE(figure().isMoving());
+  pointAt(*list().viewport(), {5, 5}, QEvent::Enter);
+  EXPECT_TRUE(figure().isMoving());
+  pointAt(*list().viewport(), {}, QEvent::Leave);
+  EXPECT_FALSE(figure().isMoving());
+  pointAt(preview(), {5, 5}, QEvent::Enter);
+  EXPECT_TRUE(figure().isMoving());
+  pointAt(preview(), {}, QEvent::Leave);
+  panel.activateWindow();
+  list().setFocus();
+  EXPECT_TRUE(QTest::qWaitFor([this] { return figure().isMoving(); }, 3000));
+  panel.setReducedMotion(true);
+  EXPECT_FALSE(figure().isMoving());
+}
+
+TEST_F(Preview, RestsWhileThePanelIsHiddenOrLow) {
+  ASSERT_TRUE(shows(nameAt(0)));
+  pointAt(*list().viewport(), {5, 5}, QEvent::Enter);
+  ASSERT_TRUE(figure().isMoving());
+  panel.hide();
+  EXPECT_FALSE(figure().isMoving());
+  panel.show();
+  EXPECT_TRUE(figure().isMoving());
+  panel.resize(270, 300);
+  EXPECT_TRUE(QTest::qWaitFor([this] { return !preview().isVisible(); }, 3000));
+  EXPECT_FALSE(figure().isMoving());
+}
+
+TEST_F(Preview, IsEmptyWhenNothingIsFound) {
+  panel.search()->setText(QStringLiteral("zzz"));
+  EXPECT_TRUE(QTest::qWaitFor([this] { return figure().isEmpty(); }, 3000));
 }
 
 TEST_F(Catalogue, FollowsTheKnowledgeOfTheStudio) {

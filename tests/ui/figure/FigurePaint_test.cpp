@@ -1,3 +1,4 @@
+#include "core/figure/Skeleton.h"
 #include "tests/support/PoseFile.h"
 #include "ui/figure/FigurePaint.h"
 #include "ui/theme/Theme.h"
@@ -120,6 +121,38 @@ TEST(FigurePaint, PositionsDifferAtTwentyFourPixels) {
   for (std::size_t i = 0; i < images.size(); ++i)
     for (std::size_t k = i + 1; k < images.size(); ++k)
       EXPECT_GT(differences(images[i], images[k]), 8) << positions()[i].label << " " << positions()[k].label;
+}
+
+// Beside limbs that are thicker than they should be.
+TEST(FigurePaint, TheHeadIsLargerWhenSmallAndTrueWhenLarge) {
+  const Picture picture = pictureOf(*settledOnce(position("stand")));
+  const auto headAt = [&](int size) {
+    const FigurePlacing placing = placingOf(QRectF(0, 0, size, size), picture, picture.extent, plain());
+    for (const PicturePart& part : picture.parts)
+      if (part.part == BodyPart::head)
+        return shapeOf(part, placing, plain().thinnest).whole.boundingRect().width() / placing.scale / 2;
+    return 0.0;
+  };
+  EXPECT_NEAR(headAt(200), skeleton::kHeadRadius, 0.001);
+  EXPECT_GT(headAt(24), 1.2 * skeleton::kHeadRadius);
+  EXPECT_LT(headAt(48), headAt(24));
+}
+
+// Where muscles lie narrow in a part, a small figure shows the part.
+TEST(FigurePaint, TheWorkingRegionIsSeenAtTwentyFourPixels) {
+  const QColor accent = plain().colours.accent;
+  for (const Region region : {Region::frontThigh, Region::abdominals, Region::upperBack, Region::lowerLeg}) {
+    FigureStyle style = plain();
+    style.regions = {region};
+    const QImage image = painted(position("bent-sit"), 24, style);
+    int seen = 0; // clearly nearer to the accent than to the body
+    for (int y = 0; y < image.height(); ++y)
+      for (int x = 0; x < image.width(); ++x)
+        seen += image.pixelColor(x, y).saturation() > 150 && std::abs(image.pixelColor(x, y).hue() - accent.hue()) < 20
+                    ? 1
+                    : 0;
+    EXPECT_GE(seen, 6) << word(region);
+  }
 }
 
 TEST(FigurePaint, LimbsStayVisibleWhenSmall) {

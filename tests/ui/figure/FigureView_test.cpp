@@ -1,4 +1,5 @@
 #include "ui/figure/FigureView.h"
+#include "ui/theme/Theme.h"
 
 #include <QSignalSpy>
 #include <QTest>
@@ -127,6 +128,40 @@ TEST_F(FigureViewTest, SaysTheBreathWhileItMoves) {
   view_.setBreathWords(words);
   view_.seek(Seconds(0));
   EXPECT_NE(shown(view_).copy(140, 0, 100, 30), without);
+}
+
+TEST_F(FigureViewTest, CountsWithTheBreath) {
+  // Slow as it is, the body hardly moves within a second; the count does.
+  view_.showMovement(squat(), {Seconds(1), {{Breath::in, 60}, {Breath::out, 60}}}, QStringLiteral("Squat"));
+  std::array<QString, kWordCount<Breath>> words;
+  words.fill(QStringLiteral("in"));
+  view_.setBreathWords(words);
+  view_.start();
+  const auto cornerAt = [&](double seconds) {
+    view_.seek(Seconds(seconds));
+    return shown(view_).copy(180, 0, 60, 24);
+  };
+  const QImage one = cornerAt(0.1);
+  EXPECT_EQ(cornerAt(0.9), one);
+  EXPECT_NE(cornerAt(1.1), one);
+}
+
+TEST_F(FigureViewTest, AnArrowShowsTheWayWhileNothingMoves) {
+  const auto arrow = [&] {
+    const QImage image = shown(view_);
+    const QColor colour = figureColours(lightTheme(), Qt::white).path;
+    int count = 0;
+    for (int y = 0; y < image.height(); ++y)
+      for (int x = 0; x < image.width(); ++x)
+        count += image.pixelColor(x, y) == colour ? 1 : 0;
+    return count;
+  };
+  view_.showMovement(squat(), {Seconds(5), {{Breath::in, 6}, {Breath::out, 6}}}, QStringLiteral("Squat"));
+  EXPECT_GT(arrow(), 20);
+  view_.start();
+  EXPECT_EQ(arrow(), 0);
+  view_.setReducedMotion(true);
+  EXPECT_GT(arrow(), 20);
 }
 
 } // namespace
