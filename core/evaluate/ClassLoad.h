@@ -23,6 +23,9 @@ struct ClassLoad {
   friend bool operator==(const ClassLoad&, const ClassLoad&) = default;
 };
 
+// A share in whole percent, as it is shown and as rules compare it.
+int percent(double share);
+
 StepLoad loadOf(const Loads& loads, const Movement& movement, const Option* option);
 ClassLoad loadOf(const Loads& loads, const Schedule& schedule);
 

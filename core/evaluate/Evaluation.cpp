@@ -34,7 +34,7 @@ Evaluation evaluate(const Knowledge& knowledge, const ClassPlan& plan, std::span
   evaluation.schedule = scheduleOf(knowledge.catalogue, knowledge.transitions, group.ways(), plan);
   evaluation.balance = balanceOf(knowledge.transitions, evaluation.schedule);
   evaluation.load = loadOf(*knowledge.loads, evaluation.schedule);
-  evaluation.facts = factsOf(knowledge.transitions, evaluation.schedule);
+  evaluation.facts = factsOf(knowledge, evaluation.schedule);
   evaluation.cautions = group.cautionsOn(plan, evaluation.schedule, evaluation.facts);
   evaluation.cautionCounts = countLevels(evaluation.cautions);
   evaluation.remarks = remarksOn(plan, evaluation.schedule, evaluation.balance);

@@ -1,5 +1,7 @@
 #include "core/evaluate/Facts.h"
 
+#include "core/evaluate/ClassLoad.h"
+
 #include <algorithm>
 
 namespace matwright {
@@ -53,7 +55,9 @@ Seconds oneSideOf(const TimedStep& step) {
 
 } // namespace
 
-std::vector<StepFacts> factsOf(const TransitionGraph& graph, const Schedule& schedule) {
+std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& schedule) {
+  const TransitionGraph& graph = knowledge.transitions;
+  const bool withLevers = asksForLevers(knowledge.rules);
   std::vector<StepFacts> all;
   all.reserve(schedule.steps.size());
   const TimedStep* before = nullptr;
@@ -66,6 +70,8 @@ std::vector<StepFacts> factsOf(const TransitionGraph& graph, const Schedule& sch
     if (step.movement) {
       facts.features |= step.movement->features.without(removed(step));
       facts.effort = effortOf(*step.movement, step.option);
+      if (withLevers)
+        facts.lever = percent(loadOf(*knowledge.loads, *step.movement, step.option).lever);
     }
     if (step.option)
       facts.features |= step.option->adds;
@@ -91,7 +97,7 @@ std::vector<StepFacts> factsOfCatalogue(const Knowledge& knowledge) {
   for (const Movement& movement : knowledge.catalogue.movements())
     section.steps.push_back(stepOf(StepId{static_cast<std::int64_t>(section.steps.size()) + 1}, movement));
   const Ways ways(knowledge.transitions, {});
-  return factsOf(knowledge.transitions, scheduleOf(knowledge.catalogue, knowledge.transitions, ways, all));
+  return factsOf(knowledge, scheduleOf(knowledge.catalogue, knowledge.transitions, ways, all));
 }
 
 } // namespace matwright

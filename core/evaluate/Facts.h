@@ -18,9 +18,10 @@ namespace matwright {
 //                   what the options of the two steps take away. Before the first step people rest where it starts.
 //   restAt        = the height that all those positions have, where they have one
 //   effort        = of the movement in its option
+//   lever         = by Knowledge::loads; worked out only where a rule asks for it, since the first time takes a while
 //
 // Times are those of the schedule. Of a movement that is not in the catalogue only the position is known.
-std::vector<StepFacts> factsOf(const TransitionGraph& graph, const Schedule& schedule);
+std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& schedule);
 
 // What every movement of the catalogue asks, as written and each done once; in the order of the catalogue.
 std::vector<StepFacts> factsOfCatalogue(const Knowledge& knowledge);

@@ -146,7 +146,7 @@ std::vector<Group::Varied> Group::variedIn(const ClassPlan& plan) const {
       continue;
     Varied own{person, asDoneBy(id, plan, knowledge_.catalogue), {}, {}};
     own.schedule = scheduleOf(knowledge_.catalogue, knowledge_.transitions, *ways_, own.plan);
-    own.facts = factsOf(knowledge_.transitions, own.schedule);
+    own.facts = factsOf(knowledge_, own.schedule);
     varied.push_back(std::move(own));
   }
   return varied;

@@ -23,7 +23,7 @@ bool isRunning(const Caution& caution) {
 
 Outcome outcomeOf(const Knowledge& knowledge, const Group& group, const ClassPlan& plan) {
   Outcome outcome{scheduleOf(knowledge.catalogue, knowledge.transitions, group.ways(), plan), {}};
-  outcome.cautions = group.cautionsOn(plan, outcome.schedule, factsOf(knowledge.transitions, outcome.schedule));
+  outcome.cautions = group.cautionsOn(plan, outcome.schedule, factsOf(knowledge, outcome.schedule));
   std::sort(outcome.cautions.begin(), outcome.cautions.end(), before);
   return outcome;
 }

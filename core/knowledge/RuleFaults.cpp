@@ -69,13 +69,15 @@ void checkTest(FaultList& faults, const QualifierTest& test, const Condition* co
 
 void checkDemand(FaultList& faults, const Demand& demand, const ScopeForm& form, Field field) {
   const bool features = !demand.any.empty() || !demand.all.empty();
-  const bool steps = !demand.at.empty() || demand.effortFrom > 0;
+  const bool steps = !demand.at.empty() || demand.effortFrom > 0 || demand.leverFrom > 0;
   if ((features && !form.asks) || (steps && !form.onSteps))
     faults.add(FaultKind::doesNotFit, field);
   if (form.asks && !features && !(steps && form.onSteps))
     faults.add(FaultKind::empty, field);
   if (demand.effortFrom < 0 || demand.effortFrom > Effort::kHighest)
     FaultList::compare(faults.add(FaultKind::outOfRange, field), demand.effortFrom, Effort::kHighest);
+  if (demand.leverFrom < 0 || demand.leverFrom > Demand::kMostLever)
+    FaultList::compare(faults.add(FaultKind::outOfRange, field), demand.leverFrom, Demand::kMostLever);
 }
 
 void checkThreshold(FaultList& faults, const Rule& rule, const ScopeForm& form) {

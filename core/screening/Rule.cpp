@@ -1,15 +1,19 @@
 #include "core/screening/Rule.h"
 
+#include <algorithm>
+
 namespace matwright {
 
 bool namesNothing(const Demand& demand) {
-  return demand.any.empty() && demand.all.empty() && demand.at.empty() && demand.effortFrom == 0;
+  return demand.any.empty() && demand.all.empty() && demand.at.empty() && demand.effortFrom == 0 &&
+         demand.leverFrom == 0;
 }
 
 std::optional<FeatureSet> met(const Demand& demand, const Asked& asked) {
   const FeatureSet some = asked.features & demand.any;
   if (namesNothing(demand) || !asked.features.containsAll(demand.all) || (some.empty() && !demand.any.empty()) ||
-      (!demand.at.empty() && !asked.at.intersects(demand.at)) || asked.effort.value() < demand.effortFrom)
+      (!demand.at.empty() && !asked.at.intersects(demand.at)) || asked.effort.value() < demand.effortFrom ||
+      asked.lever < demand.leverFrom)
     return std::nullopt;
   return some | demand.all;
 }
@@ -17,5 +21,11 @@ std::optional<FeatureSet> met(const Demand& demand, const Asked& asked) {
 const Condition* RuleBook::findCondition(const ConditionId& id) const { return findById(conditions, id); }
 const Source* RuleBook::findSource(const SourceId& id) const { return findById(sources, id); }
 const Rule* RuleBook::findRule(const RuleId& id) const { return findById(rules, id); }
+
+bool asksForLevers(const RuleBook& book) {
+  return std::any_of(book.rules.begin(), book.rules.end(), [](const Rule& rule) {
+    return rule.asks.leverFrom > 0 || (rule.after && rule.after->demand.leverFrom > 0);
+  });
+}
 
 } // namespace matwright

@@ -99,14 +99,18 @@ struct Asked {
   FeatureSet features;
   EnumSet<Elevation> at;
   Effort effort;
+  int lever = 0; // whole percent of the straight-leg value, as in StepFacts
 };
 
 // What a rule looks for. All that it names must hold together; a demand that names nothing is never met.
 struct Demand {
+  static constexpr int kMostLever = 200;
+
   FeatureSet any;        // one of them is enough; empty: no such demand
   FeatureSet all;        // all together
   EnumSet<Elevation> at; // one of these heights; empty: whatever the height
   int effortFrom = 0;    // this effort or more; 0: whatever the effort
+  int leverFrom = 0;     // this percentage of the straight-leg value or more, up to kMostLever; 0: whatever the lever
   friend bool operator==(const Demand&, const Demand&) = default;
 };
 
@@ -157,5 +161,8 @@ struct RuleBook {
   const Source* findSource(const SourceId& id) const;
   const Rule* findRule(const RuleId& id) const;
 };
+
+// Whether any rule looks for a long lever.
+bool asksForLevers(const RuleBook& book);
 
 } // namespace matwright

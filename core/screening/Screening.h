@@ -29,10 +29,13 @@ struct StepFacts {
   Effort effort;             // 0 when it is not known
   EnumSet<Elevation> at;     // of the positions in which the step starts or ends a side
   EnumSet<Elevation> restAt; // that last through the gap before it
+  // The moment of weight about the low back at its peak, in whole percent of what two straight legs held level have
+  // there. 0 when it is not known or nothing is held: a load that is not known makes no rule speak.
+  int lever = 0;
   friend bool operator==(const StepFacts&, const StepFacts&) = default;
 };
 
-inline Asked askedBy(const StepFacts& facts) { return {facts.features, facts.at, facts.effort}; }
+inline Asked askedBy(const StepFacts& facts) { return {facts.features, facts.at, facts.effort, facts.lever}; }
 inline Seconds workEnd(const StepFacts& facts) { return facts.workBegin + facts.work + facts.turning; }
 
 // One thing found. Indices refer to the lists that were given.

@@ -10,14 +10,14 @@ bool isMore(double measured, double amount) { return measured > amount + kRoundi
 bool isLess(double measured, double amount) { return measured < amount - kRounding; }
 
 // What of a demand goes on while people rest before a step. Nobody works then.
-Asked resting(const StepFacts& facts) { return {facts.restFeatures, facts.restAt, Effort{}}; }
+Asked resting(const StepFacts& facts) { return {facts.restFeatures, facts.restAt, Effort{}, 0}; }
 
 // What goes on from one step to the next: what lasts in the rest between them, and what both ask without owing it to
 // the shape they rest in (a head lifted in two movements in a row).
 Asked carriedOver(const StepFacts& before, const StepFacts& after) {
   return {after.restFeatures |
               (before.features.without(before.shapeFeatures) & after.features.without(after.shapeFeatures)),
-          after.restAt, std::min(before.effort, after.effort)};
+          after.restAt, std::min(before.effort, after.effort), std::min(before.lever, after.lever)};
 }
 
 // One sum in the making: of the whole class, or of a stretch.
@@ -31,7 +31,7 @@ public:
       if (const auto lasting = met(demand_, resting(facts)))
         count(*lasting, facts.gap.value());
     const auto asked =
-        unit_ == MeasureUnit::changes ? met(demand_, {facts.wayFeatures, {}, {}}) : met(demand_, askedBy(facts));
+        unit_ == MeasureUnit::changes ? met(demand_, {facts.wayFeatures, {}, {}, 0}) : met(demand_, askedBy(facts));
     if (asked)
       count(*asked, amountOf(facts));
     return asked.has_value();
@@ -96,7 +96,7 @@ std::vector<Voice> onSteps(const Rule& rule, std::span<const StepFacts> steps) {
   std::vector<Voice> voices;
   for (std::size_t i = 0; i < steps.size(); ++i) {
     const bool onWay = rule.scope == Scope::way;
-    const auto asked = met(rule.asks, onWay ? Asked{steps[i].wayFeatures, {}, {}} : askedBy(steps[i]));
+    const auto asked = met(rule.asks, onWay ? Asked{steps[i].wayFeatures, {}, {}, 0} : askedBy(steps[i]));
     if (!asked)
       continue;
     const double measured = rule.threshold ? steps[i].oneSide.value() : 0;

@@ -175,12 +175,15 @@ Demand readDemand(ObjectReader& object, const std::optional<ScopeForm>& form) {
   const auto all = object.find("all");
   const auto at = object.find("at");
   const auto effort = object.find("effortFrom");
+  const auto lever = object.find("leverFrom");
   Demand demand;
   demand.any = readWordSet<Feature>(any, 1);
   demand.all = readWordSet<Feature>(all, 1);
   demand.at = readWordSet<Elevation>(at, 1);
   if (effort)
     demand.effortFrom = static_cast<int>(readInteger(effort, 1, Effort::kHighest));
+  if (lever)
+    demand.leverFrom = static_cast<int>(readInteger(lever, 1, Demand::kMostLever));
   if (!form)
     return demand;
   const auto refuse = [&](const std::optional<Spot>& spot, const char* key, const char* why) {
@@ -194,10 +197,12 @@ Demand readDemand(ObjectReader& object, const std::optional<ScopeForm>& form) {
   if (!form->onSteps) {
     refuse(at, "at", " only where a rule looks at steps");
     refuse(effort, "effortFrom", " only where a rule looks at steps");
+    refuse(lever, "leverFrom", " only where a rule looks at steps");
   }
-  const bool enough = any || all || (form->onSteps && (at || effort));
+  const bool enough = any || all || (form->onSteps && (at || effort || lever));
   if (form->asks && !enough)
-    object.note(ErrorCode::missingKey, "any", form->onSteps ? "key any, all, at or effortFrom" : "key any or all");
+    object.note(ErrorCode::missingKey, "any",
+                form->onSteps ? "key any, all, at, effortFrom or leverFrom" : "key any or all");
   return demand;
 }
 
@@ -274,6 +279,8 @@ void setDemand(Json& object, const Demand& demand) {
   setWords(object, "at", demand.at);
   if (demand.effortFrom > 0)
     object["effortFrom"] = demand.effortFrom;
+  if (demand.leverFrom > 0)
+    object["leverFrom"] = demand.leverFrom;
 }
 
 Json testJson(const QualifierTest& test) {

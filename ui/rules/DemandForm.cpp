@@ -18,7 +18,7 @@ namespace matwright {
 
 DemandForm::DemandForm(const QString& name, QWidget* parent)
     : QWidget(parent), any_(new FeatureList), all_(new FeatureList), features_(new QWidget), steps_(new QWidget),
-      effort_(new QSpinBox) {
+      effort_(new QSpinBox), lever_(new QSpinBox) {
   setAccessibleName(name);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 4, 0, 0);
@@ -87,6 +87,26 @@ void DemandForm::addSteps(const QString& name) {
     after.effortFrom = effort;
     change(after, QStringLiteral("effort"));
   });
+  lever_->setRange(0, Demand::kMostLever);
+  lever_->setSingleStep(5);
+  lever_->setSpecialValueText(tr("any"));
+  lever_->setSuffix(tr(" %"));
+  lever_->setAccessibleName(tr("%1: long lever from").arg(name));
+  lever_->setToolTip(tr("The low back bears this share, or more, of what two straight legs weigh when they are held "
+                        "level. A rigid-body estimate of weight alone."));
+  lever_->setMinimumWidth(72);
+  keepWheelForFocus(lever_);
+  grid->addWidget(besideLabel(tr("Long lever from"), lever_), 2, 0, Qt::AlignTop);
+  auto* beside = new QVBoxLayout;
+  beside->setSpacing(2);
+  beside->addWidget(lever_, 0, Qt::AlignLeft);
+  beside->addWidget(softLabel(tr("Of what two straight legs held level weigh about the low back.")));
+  grid->addLayout(beside, 2, 1);
+  connect(lever_, &QSpinBox::valueChanged, this, [this](int lever) {
+    Demand after = demand_;
+    after.leverFrom = lever;
+    change(after, QStringLiteral("lever"));
+  });
 }
 
 void DemandForm::change(const Demand& demand, const QString& gesture) {
@@ -106,6 +126,8 @@ void DemandForm::show(const Demand& demand, const ScopeForm& form) {
   }
   const QSignalBlocker quiet(effort_);
   effort_->setValue(demand.effortFrom);
+  const QSignalBlocker still(lever_);
+  lever_->setValue(demand.leverFrom);
   features_->setVisible(form.asks);
   steps_->setVisible(form.asks && form.onSteps);
 }

@@ -13,8 +13,8 @@ namespace matwright {
 
 class FeatureList;
 
-// What a rule looks for: features of which one is enough, features that must come together, heights, and an effort.
-// Only what the scope has a use for is shown.
+// What a rule looks for: features of which one is enough, features that must come together, heights, an effort, and a
+// lever. Only what the scope has a use for is shown.
 class DemandForm : public QWidget {
   Q_OBJECT
 
@@ -35,7 +35,7 @@ private:
   FeatureList *any_, *all_;
   QWidget *features_, *steps_;
   std::vector<QCheckBox*> heights_;
-  QSpinBox* effort_;
+  QSpinBox *effort_, *lever_;
 };
 
 } // namespace matwright

@@ -19,9 +19,8 @@ struct KeyOfField {
   Field field;
 };
 constexpr KeyOfField kKeys[] = {
-    {"any", Field::asks},          {"all", Field::asks},       {"at", Field::asks},
-    {"effortFrom", Field::asks},   {"over", Field::threshold}, {"within", Field::threshold},
-    {"between", Field::threshold},
+    {"any", Field::asks},       {"all", Field::asks},       {"at", Field::asks},          {"effortFrom", Field::asks},
+    {"leverFrom", Field::asks}, {"over", Field::threshold}, {"within", Field::threshold}, {"between", Field::threshold},
 };
 
 Field fieldOf(const QString& key, Field otherwise) {

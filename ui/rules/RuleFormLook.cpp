@@ -235,6 +235,7 @@ void RuleFormLook::setAside() {
   if (form.asks && form.onSteps) {
     aside_.asks.at = rule().asks.at;
     aside_.asks.effortFrom = rule().asks.effortFrom;
+    aside_.asks.leverFrom = rule().asks.leverFrom;
   }
   if (rule().threshold)
     aside_.threshold = rule().threshold;
@@ -265,6 +266,7 @@ void RuleFormLook::fit(Rule& rule) {
   rule.asks.all = form.asks ? aside_.asks.all : FeatureSet{};
   rule.asks.at = form.asks && form.onSteps ? aside_.asks.at : EnumSet<Elevation>{};
   rule.asks.effortFrom = form.asks && form.onSteps ? aside_.asks.effortFrom : 0;
+  rule.asks.leverFrom = form.asks && form.onSteps ? aside_.asks.leverFrom : 0;
   rule.after = rule.scope == Scope::order ? std::optional(aside_.after.value_or(Earlier{})) : std::nullopt;
 }
 

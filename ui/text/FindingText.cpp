@@ -74,6 +74,8 @@ QString demandText(const Demand& demand) {
     parts << either(names(demand.at));
   if (demand.effortFrom > 0)
     parts << tr("effort %1 or more").arg(demand.effortFrom);
+  if (demand.leverFrom > 0)
+    parts << tr("a long lever: %1 % of two straight legs or more").arg(demand.leverFrom);
   return parts.join(QStringLiteral(", "));
 }
 
@@ -89,6 +91,8 @@ QString foundText(const Caution& caution, const Evaluation& evaluation) {
       parts << names(heights).join(QStringLiteral(", "));
     if (asks.effortFrom > 0)
       parts << tr("effort %1").arg(evaluation.facts[i].effort.value());
+    if (asks.leverFrom > 0)
+      parts << tr("a lever of %1 % of two straight legs").arg(evaluation.facts[i].lever);
   }
   return parts.join(QStringLiteral(", "));
 }

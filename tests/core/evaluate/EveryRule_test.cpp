@@ -97,6 +97,18 @@ TEST_F(EveryRule, IsSilentBelowItsEffort) {
   });
 }
 
+TEST_F(EveryRule, IsSilentBelowItsLever) {
+  forEach([](const Fitted& fitted) {
+    if (fitted.rule().asks.leverFrom == 0)
+      return;
+    Asked asked = fitted.enough();
+    asked.lever = fitted.rule().asks.leverFrom - 1;
+    EXPECT_FALSE(fitted.speaksOf(asked));
+    asked.lever = Demand::kMostLever;
+    EXPECT_TRUE(fitted.speaksOf(asked));
+  });
+}
+
 TEST_F(EveryRule, IsSilentWhereItDoesNotLook) {
   forEach([](const Fitted& fitted) {
     if ((fitted.rule().asks.any | fitted.rule().asks.all).empty())

@@ -10,7 +10,7 @@ class FactsTest : public testing::Test {
 protected:
   std::vector<StepFacts> of(std::vector<Step> steps, FeatureSet avoid = {}) const {
     const Ways ways(knowledge_.transitions, avoid);
-    return factsOf(knowledge_.transitions,
+    return factsOf(knowledge_,
                    scheduleOf(knowledge_.catalogue, knowledge_.transitions, ways, classOf(std::move(steps))));
   }
   Knowledge knowledge_ = smallKnowledge();
@@ -156,6 +156,43 @@ TEST_F(FactsTest, AHeightLastsThroughTheGapWhereEveryPositionOnTheWayHasIt) {
   EXPECT_TRUE(of({step(1, "arch"), hold})[1].restAt.empty());
   knowledge_.transitions = TransitionGraph(positions, {change("four", "plank", 3)});
   EXPECT_EQ(of({step(1, "arch"), hold})[1].restAt, Heights{Elevation::handsAndKnees});
+}
+
+// On the back with legs lifted: straight legs 30 degrees above the floor, and the same bent, as an option.
+Movement legsLifted() {
+  Movement lift = movement("lift", "lying");
+  Pose straight;
+  straight.lean = -90;
+  straight.on = {Contact::back, Contact::head};
+  straight.legs[0].hip = straight.legs[1].hip = 30;
+  Pose bent = straight;
+  for (LegAngles& leg : bent.legs)
+    leg = {.hip = 90, .knee = 90};
+  lift.poses = {straight, straight};
+  Option tabletop;
+  tabletop.id = OptionId{"tabletop"};
+  tabletop.poses = KeyPoses{bent, bent};
+  lift.options = {tabletop};
+  return lift;
+}
+
+TEST_F(FactsTest, ALeverIsKnownWhereARuleAsksForIt) {
+  const Movement lift = legsLifted();
+  knowledge_.catalogue = Catalogue({lift});
+  Step straight = stepOf(StepId{1}, lift), bent = stepOf(StepId{2}, lift);
+  bent.option = OptionId{"tabletop"};
+  const Step unknown = step(3, "handstand");
+  EXPECT_EQ(of({straight})[0].lever, 0); // nobody asks
+  Rule far;
+  far.id = RuleId{"far"};
+  far.asks.leverFrom = 60;
+  knowledge_.rules.rules.push_back(far);
+  const auto facts = of({straight, bent, unknown});
+  // 30 degrees: (83.27 x cos 30 + .322 x .072 x 1201.725) / 111.13, and 49.7 / 111.13; see the worked examples of
+  // core/load.
+  EXPECT_EQ(facts[0].lever, 90);
+  EXPECT_EQ(facts[1].lever, 45);
+  EXPECT_EQ(facts[2].lever, 0);
 }
 
 TEST_F(FactsTest, OfAnUnknownMovementOnlyThePositionIsKnown) {

@@ -68,6 +68,9 @@ inline std::vector<Rule> sampleRules() {
   add(Scope::step).asks = {{Feature::rot}, {Feature::prone}, {Elevation::standing, Elevation::kneeling}, 6};
   add(Scope::step).asks = {{}, {}, {Elevation::standing}, 0};
   add(Scope::step).asks = {{}, {}, {}, 7};
+  add(Scope::step).asks = {{}, {}, {}, 0, 60};
+  add(Scope::step).asks = {{Feature::supine}, {}, {}, 2, 45};
+  add(Scope::total, 100, seconds).asks = {{}, {}, {}, 0, 80};
   add(Scope::step).ages = {AgeBand::from65, AgeBand::from80};
   Rule& both = add(Scope::step);
   both.ages = {AgeBand::under18};
@@ -216,7 +219,7 @@ public:
 
 private:
   static Asked enoughFor(const Demand& demand) {
-    Asked asked{demand.all, {}, Effort(demand.effortFrom)};
+    Asked asked{demand.all, {}, Effort(demand.effortFrom), demand.leverFrom};
     bool taken = false;
     demand.any.forEach([&](Feature each) {
       if (!std::exchange(taken, true))
@@ -230,6 +233,7 @@ private:
     (onWay() ? facts.wayFeatures : facts.features) = asked.features;
     facts.at = asked.at;
     facts.effort = asked.effort;
+    facts.lever = asked.lever;
     return facts;
   }
   // A step whose work begins so much after the start, between two that ask nothing: 4000 s in all.

@@ -92,6 +92,8 @@ TEST(RuleFaults, OfWhatAScopeCanAskFor) {
   EXPECT_THAT(linesWith(total(), [](Rule& r) { r.asks = {}; }), ElementsAre("empty asks"));
   EXPECT_THAT(linesWith(total(), [](Rule& r) { r.asks = {{}, {}, {Elevation::standing}, 0}; }), IsEmpty());
   EXPECT_THAT(linesWith(total(), [](Rule& r) { r.asks.effortFrom = 11; }), ElementsAre("out-of-range asks"));
+  EXPECT_THAT(linesWith(total(), [](Rule& r) { r.asks.leverFrom = 201; }), ElementsAre("out-of-range asks"));
+  EXPECT_THAT(linesWith(total(), [](Rule& r) { r.asks = {{}, {}, {}, 0, 60}; }), IsEmpty());
   EXPECT_THAT(linesWith(total(), [](Rule& r) { r.threshold.reset(); }), ElementsAre("empty threshold"));
   EXPECT_THAT(linesWith(total(), [](Rule& r) { r.threshold->amount = -1; }), ElementsAre("out-of-range threshold"));
   EXPECT_THAT(linesWith(total(), [](Rule& r) { r.threshold->unit = MeasureUnit::percent; }),

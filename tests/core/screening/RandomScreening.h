@@ -43,6 +43,8 @@ inline Demand randomDemand(Draw& draw, const Rule& rule) {
     demand.at = randomHeights(draw, 0.3);
   if (looksAtSteps(rule) && draw.chance(0.2))
     demand.effortFrom = draw.from(1, 8);
+  if (looksAtSteps(rule) && draw.chance(0.2))
+    demand.leverFrom = draw.from(1, 120);
   return demand;
 }
 
@@ -95,6 +97,7 @@ inline RuleBook randomBook(Draw& draw) {
     if (made.threshold && made.threshold->unit == MeasureUnit::changes) {
       made.asks.at = {};
       made.asks.effortFrom = 0;
+      made.asks.leverFrom = 0;
     }
     if (made.scope == Scope::order)
       made.after = Earlier{randomDemand(draw, made), Seconds(draw.chance(0.5) ? 0 : draw.from(1, 90))};
@@ -121,6 +124,7 @@ inline std::vector<StepFacts> randomSteps(Draw& draw) {
     facts.oneSide = draw.chance(0.3) ? facts.work / 2 : facts.work;
     facts.turning = facts.oneSide == facts.work ? Seconds{} : Seconds(draw.from(0, 8));
     facts.effort = Effort(draw.from(0, 9));
+    facts.lever = draw.chance(0.3) ? 0 : draw.from(0, 140);
     facts.at = randomHeights(draw, 0.2);
     if (draw.chance(0.5) && !facts.at.empty())
       facts.restAt = facts.at & randomHeights(draw, 0.5);

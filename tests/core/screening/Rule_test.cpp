@@ -50,6 +50,16 @@ TEST(Demand, IsMetFromItsEffortOn) {
   EXPECT_FALSE(met(hard, {{}, {}, Effort{}})); // of a movement that nobody knows
 }
 
+TEST(Demand, IsMetFromItsLeverOn) {
+  Demand lever;
+  lever.leverFrom = 60;
+  EXPECT_FALSE(namesNothing(lever));
+  EXPECT_FALSE(met(lever, {{Feature::legsLong}, {}, Effort(9), 59}));
+  EXPECT_EQ(met(lever, {{Feature::legsLong}, {}, Effort{}, 60}), Met(FeatureSet{}));
+  EXPECT_TRUE(met(lever, {{}, {}, Effort{}, 130}));
+  EXPECT_FALSE(met(lever, {{Feature::legsLong}, {}, Effort(9)})); // of a movement whose load nobody knows
+}
+
 TEST(Demand, OfAllKindsNeedsAllOfThem) {
   const Demand demand{{Feature::armOver, Feature::inverted}, {Feature::breathHold}, {Elevation::standing}, 5};
   const Asked enough{{Feature::armOver, Feature::breathHold}, {Elevation::standing}, Effort(5)};

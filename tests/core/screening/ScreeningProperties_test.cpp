@@ -123,6 +123,7 @@ TEST(RandomScreening, AStepThatAsksNothingHasNoCaution) {
       bare[step].features = bare[step].shapeFeatures = bare[step].restFeatures = bare[step].wayFeatures = {};
       bare[step].at = bare[step].restAt = {};
       bare[step].effort = Effort{};
+      bare[step].lever = 0;
       for (const Finding& each : scene.found(scene.people, bare))
         EXPECT_NE(each.step, step) << scene.book.rules[each.rule].id.value;
     }

@@ -74,7 +74,7 @@ std::optional<double> lastedUntil(std::size_t step, const Demand& demand, const 
   const StepFacts& before = steps[step - 1];
   const FeatureSet own = facts.features.without(facts.shapeFeatures) & before.features.without(before.shapeFeatures);
   const Effort effort(std::min(facts.effort.value(), before.effort.value()));
-  if (!met(demand, {facts.restFeatures | own, facts.restAt, effort}))
+  if (!met(demand, {facts.restFeatures | own, facts.restAt, effort, std::min(facts.lever, before.lever)}))
     return sum;
   return sum + *lastedUntil(step - 1, demand, steps);
 }

@@ -169,6 +169,7 @@ inline const std::string kFullOwnKnowledge = R"({
       "all": ["balance"],
       "at": ["standing"],
       "effortFrom": 3,
+      "leverFrom": 60,
       "scope": "total",
       "over": {"amount": 60, "unit": "seconds"},
       "threshold": "ours",

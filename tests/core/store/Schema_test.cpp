@@ -29,7 +29,7 @@ struct Kind {
 // Rules with the keys that the one in the full document cannot have.
 const Json kOtherRules = Json::parse(R"([{
   "id": "own-other", "scope": "order", "any": ["flex-end"], "between": {"amount": 2, "unit": "steps"},
-  "after": {"any": ["ext-end"], "all": ["prone"], "at": ["face-down"], "effortFrom": 2,
+  "after": {"any": ["ext-end"], "all": ["prone"], "at": ["face-down"], "effortFrom": 2, "leverFrom": 45,
             "over": {"amount": 30, "unit": "seconds"}},
   "threshold": "ours", "level": "watch", "why": "So.", "instead": "wait", "strength": "practice", "check": "memory",
   "sources": [], "reviewed": "2026-11-26", "when": [{"qualifier": "weeks", "from": 1, "below": 2}]

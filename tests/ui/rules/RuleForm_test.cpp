@@ -190,6 +190,8 @@ TEST_F(Form, WhatItLooksForIsWritten) {
   EXPECT_EQ(kept().asks.at, EnumSet<Elevation>{Elevation::standing});
   named<QSpinBox>(QStringLiteral("What it looks for: effort from")).setValue(7);
   EXPECT_EQ(kept().asks.effortFrom, 7);
+  named<QSpinBox>(QStringLiteral("What it looks for: long lever from")).setValue(60);
+  EXPECT_EQ(kept().asks.leverFrom, 60);
   EXPECT_TRUE(says(definition(Feature::kneel)));
 }
 

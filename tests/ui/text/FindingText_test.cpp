@@ -54,6 +54,10 @@ TEST_F(Worded, AStepNamesFeaturesHeightsAndEffort) {
   EXPECT_EQ(what(), "standing");
 }
 
+TEST(DemandText, NamesALongLever) {
+  EXPECT_EQ(demandText({{}, {}, {}, 0, 60}).toStdString(), "a long lever: 60 % of two straight legs or more");
+}
+
 TEST_F(Worded, AStepThatIsTooLongNamesItsTime) {
   measure(Scope::step, 20, MeasureUnit::seconds);
   EXPECT_EQ(what(), "loaded forward bend: 0:30 in one go, the mark is 0:20");
