@@ -102,12 +102,12 @@ double gravityMoment(const PosedBody& body, Vec3 about, SegmentSet segments, con
 }
 
 SegmentSet heldSegments(const Pose& pose) {
-  const EnumSet<Contact> on = pose.on;
+  const EnumSet<Contact> on = pose.resting();
   SegmentSet held;
   if (!on.contains(Contact::head))
     held.insert(Segment::headAndNeck);
   bool carried = on.intersects({Contact::back, Contact::front, Contact::side, Contact::upperBack, Contact::head}) ||
-                 pose.wall.intersects({WallContact::back, WallContact::hands});
+                 pose.wall.intersects({WallContact::back, WallContact::handNear, WallContact::handFar});
   for (const Limb limb : kBothLimbs)
     carried = carried || on.contains(contactOf(Contact::handNear, limb)) ||
               on.contains(contactOf(Contact::forearmNear, limb));
@@ -115,10 +115,12 @@ SegmentSet heldSegments(const Pose& pose) {
     held |= {Segment::thorax, Segment::abdomen};
   for (const Limb limb : kBothLimbs) {
     const auto rests = [&](Contact near) { return on.contains(contactOf(near, limb)); };
-    if (!rests(Contact::handNear) && !rests(Contact::forearmNear) && !pose.wall.contains(WallContact::hands))
+    if (!rests(Contact::handNear) && !rests(Contact::forearmNear) &&
+        !pose.wall.contains(contactOf(WallContact::handNear, limb)))
       held |= armSegments(limb);
     if (!rests(Contact::footNear) && !rests(Contact::toesNear) && !rests(Contact::heelNear) &&
-        !rests(Contact::kneeNear) && !rests(Contact::shinNear) && !pose.wall.contains(WallContact::feet))
+        !rests(Contact::kneeNear) && !rests(Contact::shinNear) &&
+        !pose.wall.contains(contactOf(WallContact::footNear, limb)))
       held |= legSegments(limb);
   }
   return held;

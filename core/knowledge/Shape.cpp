@@ -78,7 +78,7 @@ constexpr Sign kNeeded[] = {
     {Feature::spineRoll, [](const Shape& s) { return s.bend >= 28 || shouldersBear(s, 0.08); }},
     {Feature::wristLoad,
      [](const Shape& s) {
-       return s.wall.contains(WallContact::hands) ||
+       return s.wall.intersects({WallContact::handNear, WallContact::handFar}) ||
               anyArm(s, [](const Shape::Arm& arm) { return arm.hand || arm.propsBehind; });
      }},
     {Feature::kneel,
@@ -283,7 +283,7 @@ Shape::Shape(const Pose& pose)
       if (has(contactOf(near, limb)))
         leg.on.insert(near);
     });
-    leg.free = leg.on.empty() && !wall.contains(WallContact::feet) && !has(Contact::side);
+    leg.free = leg.on.empty() && !wall.contains(contactOf(WallContact::footNear, limb)) && !has(Contact::side);
     leg.held = std::any_of(body.arms.begin(), body.arms.end(), [&](const PosedArm& each) {
       return std::min(distanceToLine(each.wrist, posedLeg.hip, posedLeg.knee),
                       distanceToLine(each.wrist, posedLeg.knee, posedLeg.ankle)) < kAtLeg;

@@ -131,7 +131,9 @@ void PoseForm::addContacts(QVBoxLayout& column) {
   grid->setColumnStretch(1, 1);
   column.addLayout(grid);
   column.addWidget(headingLabel(tr("Against the wall")));
-  auto* line = new QHBoxLayout;
+  auto* line = new QGridLayout;
+  line->setHorizontalSpacing(12);
+  line->setVerticalSpacing(2);
   for (std::size_t i = 0; i < wall_.size(); ++i) {
     const auto contact = static_cast<WallContact>(i);
     wall_[i] = new QCheckBox(withCapital(text(contact)));
@@ -143,9 +145,9 @@ void PoseForm::addContacts(QVBoxLayout& column) {
         pose_.wall.erase(contact);
       edit({});
     });
-    line->addWidget(wall_[i]);
+    line->addWidget(wall_[i], i == 0 ? 0 : static_cast<int>(i + 1) / 2, i == 0 ? 0 : static_cast<int>(i + 1) % 2);
   }
-  line->addStretch(1);
+  line->setColumnStretch(1, 1);
   column.addLayout(line);
 }
 

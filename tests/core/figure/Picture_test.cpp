@@ -63,7 +63,7 @@ TEST(Picture, ExtentHoldsTheBodyItsFloorAndItsWall) {
   EXPECT_NEAR(alone.height(), 1, 0.002);
   for (ArmAngles& arm : pose.arms)
     arm.shoulder = 90;
-  pose.wall = {WallContact::hands};
+  pose.wall = {WallContact::handNear, WallContact::handFar};
   const Settled shape = settled(pose);
   const Picture picture = pictureOf(shape);
   ASSERT_TRUE(picture.wall);

@@ -166,7 +166,7 @@ TEST(PoseText, SaysOnlyWhatIsNotUpright) {
   pose.legs[0].hip = pose.legs[1].hip = 45;
   pose.arms[0].elbow = 30;
   pose.on = {Contact::back, Contact::footNear, Contact::footFar, Contact::handFar};
-  pose.wall = {WallContact::hands};
+  pose.wall = {WallContact::handNear, WallContact::handFar};
   const Json tree = Json::parse(ownKnowledgeText(own));
   EXPECT_EQ(tree["movements"][0]["poses"]["start"],
             Json::parse(R"({"base": "upright", "set": {"lean": -90, "hip": 45, "elbow.near": 30},

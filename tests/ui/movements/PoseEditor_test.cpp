@@ -78,8 +78,8 @@ TEST_F(Poses, WhatRestsIsTicked) {
   EXPECT_EQ(hand.isChecked(), poses.end.on.contains(Contact::handNear));
   hand.click();
   EXPECT_EQ(poses.end.on.contains(Contact::handNear), hand.isChecked());
-  named<QCheckBox>(QStringLiteral("Feet against the wall")).click();
-  EXPECT_TRUE(poses.end.wall.contains(WallContact::feet));
+  named<QCheckBox>(QStringLiteral("Near foot against the wall")).click();
+  EXPECT_TRUE(poses.end.wall.contains(WallContact::footNear));
 }
 
 TEST_F(Poses, ViewAndFlipAreOfThePoseThatIsEdited) {
