@@ -128,11 +128,13 @@ void Laying::placeWall() {
   if (walls().empty())
     return;
   if (walls().contains(WallContact::back)) { // and the head does not go through it
-    wallSide_ = body_.turns[PosedBody::kPelvis].forward.x > 0 ? -1 : 1;
-    double reach = wallSide_ * body_.head.x + skeleton::kHeadRadius;
+    const Vec3 faces = body_.turns[PosedBody::kPelvis].forward;
+    wall_.beside = std::abs(faces.z) > std::abs(faces.x) + 0.3; // as it is for who lies on a side
+    wallSide_ = acrossWall(faces) > 0 ? -1 : 1;
+    double reach = wallSide_ * acrossWall(body_.head) + sk::kHeadRadius;
     for (std::size_t i = 0; i <= PosedBody::kNeck; ++i)
-      reach = std::max(reach, wallSide_ * body_.spine[i].x + trunkRadius(i));
-    wall_ = {wallSide_ * reach, false};
+      reach = std::max(reach, wallSide_ * acrossWall(body_.spine[i]) + trunkRadius(i));
+    wall_.at = wallSide_ * reach;
     wallKnown_ = true;
     return;
   }

@@ -121,9 +121,9 @@ EnumSet<Contact> bearable(Support support) {
   case Support::chairTop:
     return kHands | kForearms;
   case Support::chairBack:
-    return {back, upperBack};
+    return {back, upperBack, front};
   case Support::rollerAlong:
-    return {head, back, upperBack, seat};
+    return {head, back, upperBack, front, seat};
   case Support::rollerAcross:
     return EnumSet<Contact>{upperBack, seat} | kHands | kForearms | kKnees | kFeet;
   case Support::ball:

@@ -104,7 +104,6 @@ template <class Enum> EnumSet<Enum> readContacts(const std::optional<Spot>& spot
 }
 
 const char* keyOf(Support support) { return word(support).data(); } // of a literal
-const char* keyOf(Held held) { return word(held).data(); }
 
 // What lies on `floor` lies on nothing else. The chair comes first.
 std::array<EnumSet<Contact>, kWordCount<Support>> readSupports(const Spot& spot, EnumSet<Contact> floor) {
@@ -130,21 +129,14 @@ std::array<EnumSet<Contact>, kWordCount<Support>> readSupports(const Spot& spot,
   return supports;
 }
 
-std::optional<HeldProp> readHeld(const Spot& spot) {
-  std::optional<HeldProp> held;
+HeldProp readHeld(const Spot& spot) {
   ObjectReader object(spot);
-  for (std::size_t i = 0; i < kWordCount<Held>; ++i) {
-    const auto what = static_cast<Held>(i);
-    const auto place = object.find(keyOf(what));
-    if (!place)
-      continue;
-    if (held)
-      place->note(ErrorCode::unknownWord, "one thing that is held", std::string(word(what)));
-    const auto at = findWord<HeldAt>(place);
-    if (at && !canHold(what, *at))
-      place->note(ErrorCode::unknownWord, "a place where that is held", std::string(word(*at)));
-    if (at)
-      held = HeldProp{what, *at};
+  HeldProp held{readWord<Held>(object.need("prop")), {}};
+  const auto where = object.need("where");
+  if (const auto at = findWord<HeldAt>(where)) {
+    held.at = *at;
+    if (!canHold(held.what, held.at))
+      where->note(ErrorCode::unknownWord, "a place where that is held");
   }
   object.refuseRest();
   return held;
@@ -235,7 +227,7 @@ Json poseJson(const Pose& pose) {
   if (!pose.wall.empty())
     object["wall"] = contactsJson(pose.wall);
   if (pose.holds)
-    object["holds"] = {{keyOf(pose.holds->what), word(pose.holds->at)}};
+    object["holds"] = {{"prop", word(pose.holds->what)}, {"where", word(pose.holds->at)}};
   return object;
 }
 
@@ -257,7 +249,8 @@ Pose poseOn(Pose base, const PoseSpec& spec) {
       base.on = base.on.without(each);
   }
   base.wall = spec.wall.value_or(base.wall);
-  base.holds = spec.holds.value_or(base.holds);
+  if (spec.holds)
+    base.holds = spec.holds;
   return base;
 }
 

@@ -23,8 +23,8 @@ struct PoseSpec {
   std::optional<EnumSet<Contact>> on;
   std::optional<std::array<EnumSet<Contact>, kWordCount<Support>>> supports;
   std::optional<EnumSet<WallContact>> wall;
-  std::optional<std::optional<HeldProp>> holds; // of nothing: the hands are empty, whatever the base holds
-  std::string path;                             // where it stands in its file
+  std::optional<HeldProp> holds;
+  std::string path; // where it stands in its file
 };
 
 struct KeyPoseSpecs {

@@ -58,6 +58,15 @@ TEST(OwnKnowledgeText, HoldsEverything) {
   Pose lying = goodKnowledge().transitions.find({"lying"})->pose;
   lying.on = {Contact::back, Contact::head};
   lying.wall = {WallContact::back};
+  lying.onSupport(Support::chair) = lying.onSupport(Support::cushion) = {Contact::heelFar};
+  lying.onSupport(Support::chairTop) = {Contact::forearmNear};
+  lying.onSupport(Support::chairBack) = {Contact::front};
+  lying.onSupport(Support::rollerAlong) = {Contact::seat};
+  lying.onSupport(Support::rollerAcross) = {Contact::toesNear};
+  lying.onSupport(Support::ball) = {Contact::heelNear};
+  lying.onSupport(Support::bolster) = {Contact::kneeNear, Contact::kneeFar};
+  lying.onSupport(Support::wedge) = {Contact::upperBack};
+  lying.holds = HeldProp{Held::band, HeldAt::hands};
   EXPECT_EQ(movement.poses.start, lying);
   EXPECT_TRUE(movement.poses.end.flip);
   ASSERT_EQ(own.rules.size(), 1u);
