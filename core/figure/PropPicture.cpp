@@ -19,6 +19,7 @@ constexpr double kBehindAll = -1e6, kBeforeAll = 1e6;
 constexpr double kSeatThickness = 0.024, kPost = 0.009, kBackRestFrom = 0.36;
 constexpr double kRingRadius = 0.1, kRingThickness = 0.011;
 constexpr double kBallRadius = 0.055, kBandThickness = 0.008;
+constexpr Vec3 kTail{0, 0.035, 0}; // of a band, beyond the hand
 constexpr double kPeeps = 0.03;
 constexpr double kWeightHalf = 0.04, kWeightGrip = 0.009, kWeightEnd = 0.021;
 
@@ -250,7 +251,17 @@ private:
     const double radius = what == Held::ball ? kBallRadius : 0.03;
     const std::size_t at = PosedBody::kLumbar + (what == Held::ball ? 1 : 4);
     Vec3 place = body_.spine[at] - body_.turns[at].forward * (trunkRadius(at) + radius * 0.9);
-    place.y = std::max(place.y, radius);
+    constexpr double kSeated = 0.1;
+    if (what == Held::ball && body_.pelvis().y < kSeated) { // it lies on the floor and touches the back
+      const double behind = body_.turns[PosedBody::kPelvis].forward.x < 0 ? 1 : -1;
+      place = {-1e9, radius, body_.pelvis().z};
+      for (std::size_t i = 0; i < PosedBody::kNeck; ++i) {
+        const double apart = trunkRadius(i) + radius, above = body_.spine[i].y - radius;
+        if (std::abs(above) < apart)
+          place.x = std::max(place.x, behind * body_.spine[i].x + std::sqrt(apart * apart - above * above));
+      }
+      place.x *= behind;
+    }
     add(Kind::disc, {seen(place)}, radius, kBehindAll, true);
   }
 
@@ -291,7 +302,7 @@ private:
     }
     case Held::band:
       if (limbRadius == sk::kWristRadius) {
-        taut({a, b});
+        taut({a - kTail, a, b, b - kTail});
       } else {
         const double half = length(b - a) / 2 + limbRadius;
         ellipse(Kind::loop, seen(middle), times(seenAlong(u), half), times(seenAlong(v), limbRadius), kBandThickness,
