@@ -40,8 +40,7 @@ public:
 
   void fill() {
     const PosedBody& body = laying_.body();
-    const Vec3 pivot =
-        laying_.restsOnTrunk() ? lowestTrunkBall(body, PosedBody::kPelvis, PosedBody::kNeck).centre : body.pelvis();
+    const Vec3 pivot = laying_.restsOnTrunk() ? laying_.bearingBall().centre : body.pelvis();
     add(tilt, {0, 0, 1}, pivot);
     switch (ball_.part) {
     case BodyPart::trunk:
@@ -170,7 +169,8 @@ FreedomRow readiness(const Laying& laying, bool following) {
   for (const Limb limb : kBothLimbs) {
     const auto rests = [&](Contact near) { return laying.rests(near, limb); };
     const bool onFoot = rests(Contact::footNear) || rests(Contact::toesNear) || rests(Contact::heelNear);
-    onHands = onHands || rests(Contact::handNear) || rests(Contact::forearmNear);
+    for (const Contact near : {Contact::handNear, Contact::forearmNear}) // on the top of a chair the arms give way
+      onHands = onHands || (rests(near) && laying.surface(contactOf(near, limb)) < kChairTopHeight);
     onLegs = onLegs || onFoot || rests(Contact::kneeNear) || rests(Contact::shinNear);
     row[place(limb, shoulder)] = 0.6;
     row[place(limb, armOut)] = 0.3;
@@ -181,7 +181,7 @@ FreedomRow readiness(const Laying& laying, bool following) {
     row[place(limb, legOut)] = 0.3;
     row[place(limb, legTurn)] = 0.1;
     row[place(limb, knee)] = straight && !rests(Contact::shinNear) ? 0.1 : 1;
-    row[place(limb, ankle)] = rests(Contact::footNear) || laying.walls().contains(WallContact::feet) ? 0 : 0.5;
+    row[place(limb, ankle)] = rests(Contact::footNear) || laying.walls().contains(contactOf(WallContact::footNear, limb)) ? 0 : 0.5;
   }
   const bool onBothEnds = onLegs && (onHands || laying.on().contains(Contact::head));
   const bool tilts = (!laying.restsOnTrunk() && onBothEnds) || (laying.restsOnlyOn(Contact::upperBack) && onLegs);
@@ -196,17 +196,17 @@ FreedomRow readiness(const Laying& laying, bool following) {
   return row;
 }
 
-Gap floorGap(const Laying& laying, const Ball& ball) {
-  Gap gap{.size = ball.height(), .slope = {}};
+Gap heightGap(const Laying& laying, const Ball& ball, double level) {
+  Gap gap{.size = ball.height() - level, .slope = {}};
   gap.slope[height] = 1;
   Slopes(gap.slope, laying, ball, {0, 1, 0}).fill();
   return gap;
 }
 
 Gap wallGap(const Laying& laying, const Ball& ball) {
-  Gap gap{.size = laying.wallSide() * (laying.wall() - ball.centre.x) - ball.radius, .slope = {}};
+  Gap gap{.size = laying.wallSide() * (laying.wall() - laying.acrossWall(ball.centre)) - ball.radius, .slope = {}};
   gap.slope[wallPlace] = laying.wallSide();
-  Slopes(gap.slope, laying, ball, {-laying.wallSide(), 0, 0}).fill();
+  Slopes(gap.slope, laying, ball, laying.offTheWall()).fill();
   return gap;
 }
 

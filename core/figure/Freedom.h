@@ -10,8 +10,8 @@ namespace matwright {
 // whole it should hardly move.
 FreedomRow readiness(const Laying& laying, bool following);
 
-// The distance of a ball from the floor, or from the wall.
-Gap floorGap(const Laying& laying, const Ball& ball);
+// The distance of a ball from a height, such as that of the floor or a seat, or from the wall.
+Gap heightGap(const Laying& laying, const Ball& ball, double height);
 Gap wallGap(const Laying& laying, const Ball& ball);
 // How far a ball is beyond a place along x (`along` {1, 0, 0}) or z ({0, 0, 1}); counts less than a distance from floor
 // or wall.

@@ -15,6 +15,26 @@ constexpr Contact otherSide(Contact contact) {
 
 AngleRange between(Motion back, Motion forth) { return {-limitOf(back), limitOf(forth)}; }
 
+constexpr WallContact otherSide(WallContact contact) {
+  const int first = static_cast<int>(WallContact::footNear), place = static_cast<int>(contact);
+  return place < first ? contact : static_cast<WallContact>(first + ((place - first) ^ 1));
+}
+
+constexpr HeldAt otherSide(HeldAt at) {
+  switch (at) {
+  case HeldAt::handNear:
+    return HeldAt::handFar;
+  case HeldAt::handFar:
+    return HeldAt::handNear;
+  case HeldAt::footNear:
+    return HeldAt::footFar;
+  case HeldAt::footFar:
+    return HeldAt::footNear;
+  default:
+    return at;
+  }
+}
+
 } // namespace
 
 double& angleOf(Pose& pose, Joint joint) {
@@ -144,8 +164,18 @@ Pose sidesExchanged(const Pose& pose) {
   }
   std::swap(other.arms[0], other.arms[1]);
   std::swap(other.legs[0], other.legs[1]);
-  other.on = {};
-  pose.on.forEach([&other](Contact contact) { other.on.insert(otherSide(contact)); });
+  const auto exchanged = [](EnumSet<Contact> contacts) {
+    EnumSet<Contact> others;
+    contacts.forEach([&](Contact contact) { others.insert(otherSide(contact)); });
+    return others;
+  };
+  other.on = exchanged(pose.on);
+  for (EnumSet<Contact>& each : other.supports)
+    each = exchanged(each);
+  other.wall = {};
+  pose.wall.forEach([&](WallContact contact) { other.wall.insert(otherSide(contact)); });
+  if (other.holds)
+    other.holds->at = otherSide(other.holds->at);
   return other;
 }
 

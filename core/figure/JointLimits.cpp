@@ -150,9 +150,10 @@ double workedOut(Motion motion) {
 }
 
 bool bears(const Pose& pose, Limb limb) {
-  const auto rests = [&](Contact near) { return pose.on.contains(contactOf(near, limb)); };
+  const EnumSet<Contact> bearing = pose.resting();
+  const auto rests = [&](Contact near) { return bearing.contains(contactOf(near, limb)); };
   return rests(Contact::footNear) || rests(Contact::toesNear) || rests(Contact::heelNear) ||
-         pose.wall.contains(WallContact::feet);
+         pose.wall.contains(contactOf(WallContact::footNear, limb));
 }
 
 class Overturning {

@@ -44,14 +44,38 @@ EnumSet<Contact> sharedContacts(EnumSet<Contact> one, EnumSet<Contact> other) {
   return both | (withParts(one) & withParts(other)).without(within);
 }
 
+// What rests in both poses, on the same things.
+Pose sharedPose(const Pose& one, const Pose& other) {
+  Pose shared;
+  shared.on = sharedContacts(one.on, other.on);
+  for (std::size_t i = 0; i < shared.supports.size(); ++i)
+    shared.supports[i] = sharedContacts(one.supports[i], other.supports[i]);
+  shared.wall = one.wall & other.wall;
+  return shared;
+}
+
+EnumSet<Contact> leantOn(const Pose& pose) {
+  return pose.onSupport(Support::chairBack) | pose.onSupport(Support::wedge);
+}
+
+// A chair or roller of one of the key poses stands there all the way.
+std::optional<Standing> mix(const std::optional<Standing>& a, const std::optional<Standing>& b, double share) {
+  if (!a || !b)
+    return a ? a : b;
+  return Standing{between(a->place, b->place, share), share < 0.5 ? a->facing : b->facing};
+}
+Furniture mix(const Furniture& a, const Furniture& b, double share) {
+  return {mix(a.chair, b.chair, share), mix(a.roller, b.roller, share)};
+}
+
 // An arm whose straight way leads deep through the floor goes round by the side.
 void sweepArms(Articulation& middle, const Articulation& halfway, double share) {
   constexpr double kDeep = -0.03, kOutward = 80;
   const PosedBody body = posed(halfway);
   for (const Limb limb : kBothLimbs) {
     const PosedArm& arm = body.arms[index(limb)];
-    const bool resting = middle.pose.on.contains(contactOf(Contact::handNear, limb)) ||
-                         middle.pose.on.contains(contactOf(Contact::forearmNear, limb));
+    const bool resting =
+        middle.pose.resting().intersects({contactOf(Contact::handNear, limb), contactOf(Contact::forearmNear, limb)});
     double& out = middle.pose.arms[index(limb)].out;
     if (!resting && std::min(arm.elbow.y, arm.wrist.y) < kDeep)
       out = std::min(out + kOutward * std::sin(share * std::numbers::pi), std::max(out, limitOf(Motion::armOut)));
@@ -77,10 +101,10 @@ Pose interpolated(const Pose& start, const Pose& end, double share) {
 Settled alignedTo(const Settled& start, const Settled& end) {
   const Pose& from = start.articulation.pose;
   const Pose& to = end.articulation.pose;
-  const EnumSet<Contact> shared = sharedContacts(from.on, to.on);
+  const EnumSet<Contact> shared = sharedPose(from, to).resting();
   Vec3 offset = start.body.pelvis() - end.body.pelvis();
-  if (start.wall && end.wall) {
-    offset.x = *start.wall - *end.wall;
+  if (start.wall && end.wall && start.wall->beside == end.wall->beside) {
+    (start.wall->beside ? offset.z : offset.x) = start.wall->at - end.wall->at;
   } else if (!shared.empty()) {
     offset = {};
     shared.forEach(
@@ -91,7 +115,10 @@ Settled alignedTo(const Settled& start, const Settled& end) {
   moved.articulation.pelvis = end.articulation.pelvis + Vec3{offset.x, 0, offset.z};
   moved.body = posed(moved.articulation);
   if (moved.wall)
-    *moved.wall += offset.x;
+    moved.wall->at += moved.wall->beside ? offset.z : offset.x;
+  for (std::optional<Standing>* each : {&moved.furniture.chair, &moved.furniture.roller})
+    if (*each)
+      (*each)->place = (*each)->place + Vec3{offset.x, 0, offset.z};
   return moved;
 }
 
@@ -99,7 +126,7 @@ namespace {
 
 constexpr int kLinks = Passage::kLinks;
 constexpr int kMoreTries = 2; // of a shape that has not come up yet
-constexpr double kLeap = 35; // degrees from one link to the next, more than any limb turns evenly
+constexpr double kLeap = 35;  // degrees from one link to the next, more than any limb turns evenly
 
 // What cannot come up by its joints comes up with the whole body.
 void raise(Settled& shape) {
@@ -157,17 +184,20 @@ Settled shapeBetween(const Settled& start, const Settled& end, double share) {
   const Articulation& a = start.articulation;
   const Articulation& b = end.articulation;
   Articulation middle = mixed(a, b, share);
-  middle.pose.on = sharedContacts(a.pose.on, b.pose.on);
-  middle.pose.wall = a.pose.wall & b.pose.wall;
+  const Pose shared = sharedPose(a.pose, b.pose);
+  middle.pose.on = shared.on;
+  middle.pose.supports = shared.supports;
+  middle.pose.wall = shared.wall;
   sweepArms(middle, mixed(a, b, 0.5), share);
   std::vector<Hold> holds;
-  middle.pose.on.without(kTrunkContacts).forEach([&](Contact contact) {
+  middle.pose.resting().without(kTrunkContacts | leantOn(middle.pose)).forEach([&](Contact contact) {
     holds.push_back({contact, between(placeOf(start.body, contact), placeOf(end.body, contact), share)});
   });
   Settled shape = settledFrom(middle, holds, start.wall);
   for (int again = 0; again < kMoreTries && shape.deepestSink > kCloseEnough; ++again)
     shape = settledFrom(shape.articulation, holds, shape.wall);
   raise(shape);
+  shape.furniture = mix(start.furniture, end.furniture, share);
   return shape;
 }
 
@@ -195,7 +225,8 @@ Settled Passage::at(double share) const {
   shape.articulation = mixed(before.articulation, after.articulation, part);
   keepLeaps(shape.articulation, before.articulation, after.articulation, part >= 0.5);
   if (before.wall && after.wall)
-    shape.wall = mix(*before.wall, *after.wall, part);
+    shape.wall->at = mix(before.wall->at, after.wall->at, part);
+  shape.furniture = mix(before.furniture, after.furniture, part);
   shape.body = posed(shape.articulation);
   raise(shape);
   return shape;

@@ -1,5 +1,6 @@
 #include "core/figure/Picture.h"
 
+#include "core/figure/PropPicture.h"
 #include "core/figure/Skeleton.h"
 
 #include <algorithm>
@@ -16,17 +17,7 @@ public:
   explicit Eye(const Pose& pose) : view_(pose.view), flip_(pose.flip) {}
 
   Point2 seen(Vec3 p) const { return seenFrom(view_, flip_, p); }
-  double depth(Vec3 p) const {
-    switch (view_) {
-    case View::side:
-      return p.z;
-    case View::front:
-      return p.x;
-    case View::top:
-      return p.y;
-    }
-    return 0;
-  }
+  double depth(Vec3 p) const { return depthFrom(view_, p); }
 
 private:
   View view_;
@@ -129,6 +120,18 @@ Point2 seenFrom(View view, bool flip, Vec3 place) {
   return {};
 }
 
+double depthFrom(View view, Vec3 place) {
+  switch (view) {
+  case View::side:
+    return place.z;
+  case View::front:
+    return place.x;
+  case View::top:
+    return place.y;
+  }
+  return 0;
+}
+
 Picture pictureOf(const Settled& settled) {
   const PosedBody& body = settled.body;
   const Eye eye(settled.articulation.pose);
@@ -148,10 +151,16 @@ Picture pictureOf(const Settled& settled) {
       picture.extent.takeIn(part.right[i].at, part.right[i].radius);
     }
   }
+  picture.pieces = piecesOf(settled);
+  for (const PicturePiece& piece : picture.pieces)
+    for (const Point2 point : piece.points)
+      picture.extent.takeIn(point, piece.radius);
   const View view = settled.articulation.pose.view;
   picture.hasFloor = view != View::top;
-  if (settled.wall && view != View::front) {
-    picture.wall = eye.seen({*settled.wall, 0, 0}).x;
+  if (settled.wall && view != View::top && settled.wall->beside == (view == View::side)) {
+    picture.wallBehind = true;
+  } else if (settled.wall && !(view == View::top && settled.wall->beside)) {
+    picture.wall = eye.seen(settled.wall->beside ? Vec3{0, 0, settled.wall->at} : Vec3{settled.wall->at, 0, 0}).x;
     picture.wallSide = *picture.wall > (picture.extent.lowest.x + picture.extent.highest.x) / 2 ? 1 : -1;
     picture.extent.takeIn({*picture.wall, picture.extent.lowest.y});
   }

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <vector>
 
 namespace matwright {
 
@@ -55,20 +56,40 @@ struct PicturePart {
   double farness = 0;
 };
 
+// A piece of what carries the body or is held by it.
+struct PicturePiece {
+  enum class Kind {
+    area,  // filled
+    frame, // only its edge: what stands before the body
+    line,  // as wide as twice the radius
+    loop,  // the same, closed
+    disc   // of that radius
+  };
+  Kind kind = Kind::area;
+  bool held = false;
+  std::vector<Point2> points;
+  double radius = 0;
+  double depth = 0; // as of a part
+};
+
 struct Picture {
   static constexpr std::size_t kParts = 6;
 
   std::array<PicturePart, kParts> parts; // the farthest first
-  Extent extent;                         // of the body, its floor, its wall, and seen from above its mat
-  bool hasFloor = true;                  // false seen from above
-  std::optional<double> wall;            // x of the wall's line
-  double wallSide = 1;                   // +1 when the body is to the left of it
-  std::optional<Extent> mat;             // what the body lies on, seen from above
+  std::vector<PicturePiece> pieces;      // the farthest first
+  Extent extent;        // of the body, what it rests on and holds, its floor, its wall, and seen from above its mat
+  bool hasFloor = true; // false seen from above
+  std::optional<double> wall; // x of the wall's line
+  double wallSide = 1;        // +1 when the body is to the left of it
+  bool wallBehind = false;    // a wall that is seen flat, behind the body
+  std::optional<Extent> mat;  // what the body lies on, seen from above
 };
 
 Picture pictureOf(const Settled& settled);
 
 // Where a place of the world is in the picture.
 Point2 seenFrom(View view, bool flip, Vec3 place);
+// How near to the viewer it is.
+double depthFrom(View view, Vec3 place);
 
 } // namespace matwright

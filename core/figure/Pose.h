@@ -6,6 +6,7 @@
 #include "core/base/EnumSet.h"
 
 #include <array>
+#include <optional>
 
 namespace matwright {
 
@@ -35,7 +36,24 @@ enum class Contact {
   heelNear,
   heelFar
 };
-enum class WallContact { back, feet, hands };
+enum class WallContact { back, footNear, footFar, handNear, handFar };
+
+// What else than the floor may carry. How high each is, and what may rest on it, stands in Support.h.
+enum class Support {
+  chair,        // its seat
+  chairTop,     // the upper edge of its back-rest
+  chairBack,    // the front of its back-rest: leant on
+  rollerAlong,  // along the spine
+  rollerAcross, // across the body
+  ball,         // soft, under the body
+  cushion,      // a few centimetres, or a folded blanket
+  bolster,      // a thick cushion
+  wedge         // from the seat up to the head: leant on
+};
+
+// What is held, and where: drawn, without weight.
+enum class Held { ring, ball, band, weights, cushion };
+enum class HeldAt { hands, handNear, handFar, knees, ankles, feet, footNear, footFar, handAndKnee, lowBack, lap, seat };
 
 template <> struct Words<Limb> { static constexpr auto list = wordList("near", "far"); };
 template <> struct Words<View> { static constexpr auto list = wordList("side", "front", "top"); };
@@ -45,7 +63,18 @@ template <> struct Words<Contact> {
                "forearms.far", "knees.near", "knees.far", "shins.near", "shins.far", "feet.near", "feet.far",
                "toes.near", "toes.far", "heels.near", "heels.far");
 };
-template <> struct Words<WallContact> { static constexpr auto list = wordList("back", "feet", "hands"); };
+template <> struct Words<WallContact> {
+  static constexpr auto list = wordList("back", "feet.near", "feet.far", "hands.near", "hands.far");
+};
+template <> struct Words<Support> {
+  static constexpr auto list = wordList("chair", "chair-top", "chair-back", "roller-along", "roller-across", "ball",
+                                        "cushion", "bolster", "wedge");
+};
+template <> struct Words<Held> { static constexpr auto list = wordList("ring", "ball", "band", "weights", "cushion"); };
+template <> struct Words<HeldAt> {
+  static constexpr auto list = wordList("hands", "hands.near", "hands.far", "knees", "ankles", "feet", "feet.near",
+                                        "feet.far", "hand-and-knee", "low-back", "lap", "seat");
+};
 
 struct SpineAngles {
   double bend = 0; // + forward
@@ -70,6 +99,12 @@ struct LegAngles {
   friend bool operator==(const LegAngles&, const LegAngles&) = default;
 };
 
+struct HeldProp {
+  Held what{};
+  HeldAt at{};
+  friend bool operator==(const HeldProp&, const HeldProp&) = default;
+};
+
 struct Pose {
   double lean = 0; // of the pelvis: 0 upright, 90 face down, -90 face up
   double roll = 0; // about the long axis, after lean
@@ -77,9 +112,21 @@ struct Pose {
   std::array<ArmAngles, 2> arms; // by Limb
   std::array<LegAngles, 2> legs; // by Limb
   View view = View::side;
-  bool flip = false; // the drawing is mirrored left to right
-  EnumSet<Contact> on;
+  bool flip = false;                                          // the drawing is mirrored left to right
+  EnumSet<Contact> on;                                        // the floor
+  std::array<EnumSet<Contact>, kWordCount<Support>> supports; // each contact on one thing, or on a cushion on a chair
   EnumSet<WallContact> wall;
+  std::optional<HeldProp> holds;
+
+  EnumSet<Contact>& onSupport(Support support) { return supports[static_cast<std::size_t>(support)]; }
+  const EnumSet<Contact>& onSupport(Support support) const { return supports[static_cast<std::size_t>(support)]; }
+  // All that something below carries: the floor and the supports, those that are leant on too.
+  EnumSet<Contact> resting() const {
+    EnumSet<Contact> all = on;
+    for (const EnumSet<Contact>& each : supports)
+      all |= each;
+    return all;
+  }
 
   friend bool operator==(const Pose&, const Pose&) = default;
 };

@@ -26,9 +26,9 @@ bool isToes(Handle handle) { return handle == Handle::toesNear || handle == Hand
 
 bool legRests(const Pose& pose, Limb limb) {
   for (const Contact contact : {Contact::kneeNear, Contact::shinNear, Contact::footNear, Contact::toesNear})
-    if (pose.on.contains(contactOf(contact, limb)))
+    if (pose.resting().contains(contactOf(contact, limb)))
       return true;
-  return pose.wall.contains(WallContact::feet);
+  return pose.wall.contains(contactOf(WallContact::footNear, limb));
 }
 
 // Turns joints of one body so that one place of it comes to a point of the picture.
@@ -228,19 +228,19 @@ Vec3 worldStep(const Pose& pose, Point2 step) {
 
 // The place of a limb that its contacts hold to the floor, the outermost first.
 std::optional<Handle> heldBy(const Pose& pose, Limb limb, bool arm) {
-  const auto rests = [&](Contact near) { return pose.on.contains(contactOf(near, limb)); };
+  const auto rests = [&](Contact near) { return pose.resting().contains(contactOf(near, limb)); };
   const auto of = [limb](Handle near) { return static_cast<Handle>(static_cast<int>(near) + (limb == Limb::far)); };
   if (arm) {
     if (rests(Contact::forearmNear))
       return of(Handle::elbowNear);
-    if (rests(Contact::handNear) || pose.wall.contains(WallContact::hands))
+    if (rests(Contact::handNear) || pose.wall.contains(contactOf(WallContact::handNear, limb)))
       return of(Handle::handNear);
     return std::nullopt;
   }
   if (rests(Contact::kneeNear) || rests(Contact::shinNear))
     return of(Handle::kneeNear);
   if (rests(Contact::footNear) || rests(Contact::toesNear) || rests(Contact::heelNear) ||
-      pose.wall.contains(WallContact::feet))
+      pose.wall.contains(contactOf(WallContact::footNear, limb)))
     return of(Handle::footNear);
   return std::nullopt;
 }
@@ -250,7 +250,7 @@ Drag seatMoved(const Settled& shape, Point2 pointer) {
   const Point2 at = seenPlaceOf(shape, Handle::seat);
   const Point2 step{pointer.x - at.x, pointer.y - at.y};
   Drag result{.pose = pose, .atLimit = {}, .miss = std::hypot(step.x, step.y)};
-  if (pose.on.intersects(kTrunkContacts))
+  if (pose.resting().intersects(kTrunkContacts))
     return result;
   Settled moved = shape;
   moved.articulation.pelvis = moved.articulation.pelvis + worldStep(pose, step);

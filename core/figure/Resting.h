@@ -50,6 +50,9 @@ constexpr EnumSet<Contact> kTrunkContacts{Contact::upperBack, Contact::back, Con
 constexpr Contact contactOf(Contact near, Limb limb) {
   return static_cast<Contact>(static_cast<int>(near) + (limb == Limb::near ? 0 : 1));
 }
+constexpr WallContact contactOf(WallContact near, Limb limb) {
+  return static_cast<WallContact>(static_cast<int>(near) + (limb == Limb::near ? 0 : 1));
+}
 
 // With what each contact holds within it: feet hold toes and heels, shins knees, the back the upper back and the seat.
 EnumSet<Contact> withParts(EnumSet<Contact> contacts);

@@ -18,7 +18,7 @@ constexpr double kCautionFresh = 1e-6, kCautionFollowing = 5e-3;
 
 class Settling {
 public:
-  Settling(const Articulation& articulation, bool following, std::span<const Hold> holds, std::optional<double> wall)
+  Settling(const Articulation& articulation, bool following, std::span<const Hold> holds, std::optional<Wall> wall)
       : laying_(articulation, wall), following_(following), readiness_(readiness(laying_, following)),
         limbs_(limbContacts(laying_.on())), holds_(holds) {}
 
@@ -77,13 +77,14 @@ private:
     const PosedBody& body = laying_.body();
     limbs_.forEach([&](Contact contact) {
       for (const Ball& ball : contactBalls(body, contact))
-        add(floorGap(laying_, ball));
+        add(heightGap(laying_, ball, laying_.surface(contact)));
     });
     for (const Limb limb : kBothLimbs) {
       const PosedLeg& leg = body.legs[index(limb)];
       const bool onFoot = laying_.rests(Contact::footNear, limb);
       if (laying_.rests(Contact::shinNear, limb) && !laying_.rests(Contact::toesNear, limb) && !onFoot)
-        add(floorGap(laying_, {leg.toes, sk::kToeRadius, legOf(limb), 3})); // the foot lies on its back
+        add(heightGap(laying_, {leg.toes, sk::kToeRadius, legOf(limb), 3},
+                      laying_.surface(contactOf(Contact::shinNear, limb)))); // the foot lies on its back
     }
     for (const Ball& ball : wallBalls())
       add(wallGap(laying_, ball));
@@ -100,9 +101,9 @@ private:
     ContactBalls balls;
     const EnumSet<WallContact> walls = laying_.walls();
     for (const Limb limb : kBothLimbs) {
-      if (walls.contains(WallContact::feet) && !laying_.rests(Contact::footNear, limb))
+      if (walls.contains(contactOf(WallContact::footNear, limb)) && !laying_.rests(Contact::footNear, limb))
         balls.add(laying_.footOnWall(limb));
-      if (walls.contains(WallContact::hands) && !laying_.rests(Contact::handNear, limb))
+      if (walls.contains(contactOf(WallContact::handNear, limb)) && !laying_.rests(Contact::handNear, limb))
         balls.add({laying_.body().arms[index(limb)].wrist, sk::kWristRadius, armOf(limb), 2});
     }
     return balls;
@@ -117,13 +118,13 @@ private:
     for (std::size_t i = 0; i < kOuterBalls; ++i) {
       lifted_[i] = outer[i].place > 0 && held(lifted_[i], outer[i]) && (lifted_[i] || !restsBy(outer[i]));
       if (lifted_[i])
-        add(floorGap(laying_, outer[i]));
+        add(heightGap(laying_, outer[i], 0));
     }
     if (!laying_.restsOnTrunk()) {
       const Ball lowest = lowestTrunkBall(laying_.body(), PosedBody::kPelvis, PosedBody::kNeck);
       trunkLifted_ = held(trunkLifted_, lowest);
       if (trunkLifted_)
-        add(floorGap(laying_, lowest));
+        add(heightGap(laying_, lowest, 0));
     }
   }
 
@@ -138,18 +139,19 @@ private:
   }
 
   Settled result() const {
-    Settled settled{.articulation = laying_.articulation(), .body = laying_.body(), .wall = {}};
+    Settled settled{.articulation = laying_.articulation(), .body = laying_.body(), .wall = {}, .furniture = {}};
     for (const Limb limb : kBothLimbs) {
       const Vec3 along = settled.articulation.feet[index(limb)].along;
       settled.articulation.pose.legs[index(limb)].ankle = std::atan2(along.y, along.x) / kRadiansPerDegree;
     }
     const auto widen = [&settled](double gap) { settled.largestGap = std::max(settled.largestGap, std::abs(gap)); };
-    laying_.on().forEach([&](Contact contact) { widen(clearance(settled.body, contact)); });
+    laying_.on().forEach([&](Contact contact) { widen(clearance(settled, contact)); });
     if (!laying_.walls().empty()) {
-      settled.wall = laying_.wall();
+      settled.wall = laying_.wallPlace();
       for (const Ball& ball : wallBalls())
         widen(wallGap(laying_, ball).size);
     }
+    settled.furniture = furnitureOf(settled.body, settled.articulation.pose);
     settled.deepestSink = std::max(0.0, -clearance(settled.body));
     return settled;
   }
@@ -170,15 +172,16 @@ private:
 Settled settled(const Pose& pose) {
   Articulation articulation = articulated(pose);
   for (const Limb limb : kBothLimbs) {
-    const bool onShin = pose.on.contains(contactOf(Contact::shinNear, limb));
-    if (onShin && !pose.on.contains(contactOf(Contact::toesNear, limb)))
+    const EnumSet<Contact> resting = pose.resting();
+    const bool onShin = resting.contains(contactOf(Contact::shinNear, limb));
+    if (onShin && !resting.contains(contactOf(Contact::toesNear, limb)))
       articulation.feet[index(limb)] = footAt(std::min(pose.legs[index(limb)].ankle, -60.0));
   }
   articulation.pelvis.y -= clearance(posed(articulation));
   return Settling(articulation, false, {}, {}).run();
 }
 
-Settled settledFrom(const Articulation& near, std::span<const Hold> holds, std::optional<double> wall) {
+Settled settledFrom(const Articulation& near, std::span<const Hold> holds, std::optional<Wall> wall) {
   return Settling(near, true, holds, wall).run();
 }
 
@@ -198,12 +201,22 @@ Vec3 placeOf(const PosedBody& body, Contact contact) {
   return balls.size() == 2 ? between(balls[0].centre, balls[1].centre, 0.5) : balls[0].centre;
 }
 
-double clearance(const PosedBody& body, Contact contact) {
+namespace {
+
+double clearanceOver(const PosedBody& body, Contact contact, double surface) {
   double worst = 0;
   for (const Ball& ball : contactBalls(body, contact))
-    if (std::abs(ball.height()) > std::abs(worst))
-      worst = ball.height();
+    if (std::abs(ball.height() - surface) > std::abs(worst))
+      worst = ball.height() - surface;
   return worst;
+}
+
+} // namespace
+
+double clearance(const PosedBody& body, Contact contact) { return clearanceOver(body, contact, 0); }
+
+double clearance(const Settled& shape, Contact contact) {
+  return clearanceOver(shape.body, contact, surfaceUnder(shape.articulation.pose, contact));
 }
 
 double clearance(const PosedBody& body) {

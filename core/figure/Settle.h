@@ -1,4 +1,5 @@
-// Puts a posed body down: what its pose says is on the floor rests on the floor, and nothing sinks below it.
+// Puts a posed body down: what its pose says rests on floor, wall, chair, roller or cushion does, and nothing sinks
+// below the floor.
 //
 // The trunk goes first: what it lies or sits on gives the height of the whole. Where the body rests on its limbs alone,
 // and on both ends of itself (hands and knees, hands and toes, upper back and feet), the whole body tilts until both
@@ -8,6 +9,7 @@
 #pragma once
 
 #include "core/figure/PosedBody.h"
+#include "core/figure/Support.h"
 
 #include <optional>
 #include <span>
@@ -17,14 +19,15 @@ namespace matwright {
 struct Settled {
   Articulation articulation; // with the angles as they became
   PosedBody body;
-  std::optional<double> wall; // where the wall stands along x, in statures
-  double largestGap = 0;      // the widest distance between the floor or wall and what should rest on it, in statures
-  double deepestSink = 0;     // how far the lowest part lies below the floor, in statures
+  std::optional<Wall> wall;
+  Furniture furniture;
+  double largestGap = 0;  // the widest distance between floor, wall or support and what should rest there, in statures
+  double deepestSink = 0; // how far the lowest part lies below the floor, in statures
 };
 
 Settled settled(const Pose& pose);
 
-// Where on the floor a contact should rest: the middle of what rests.
+// Where along the floor a contact should rest: the middle of what rests.
 struct Hold {
   Contact contact{};
   Vec3 place; // its height does not count
@@ -32,12 +35,15 @@ struct Hold {
 
 // The same from a place near where it will rest, for shapes that follow one another: it rests where `holds` say as far
 // as it can. `wall` is where the wall is thought to stand, if known.
-Settled settledFrom(const Articulation& near, std::span<const Hold> holds, std::optional<double> wall = {});
+Settled settledFrom(const Articulation& near, std::span<const Hold> holds, std::optional<Wall> wall = {});
 
 // The middle of what rests by a contact of a limb; for the trunk, the part of it that says where the body is.
 Vec3 placeOf(const PosedBody& body, Contact contact);
 
-// How far above the floor (+) or below it (-) the surface of one contact's lowest place is, in statures.
+// How far above what it rests on (+), or the floor when it rests nowhere, or below it (-) the surface of one contact's
+// lowest place is, in statures.
+double clearance(const Settled& shape, Contact contact);
+// The same above the floor, whatever the contact rests on.
 double clearance(const PosedBody& body, Contact contact);
 
 // The same for the lowest place of the whole body.

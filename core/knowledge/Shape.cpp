@@ -47,6 +47,11 @@ double kneeOf(const LegAngles& leg) { return leg.knee; }
 
 double split(const Shape& shape) { return most(shape, hipOf) - least(shape, hipOf); }
 
+// On the knees with the hips bent, as on all fours.
+bool kneels(const Shape& shape) {
+  return anyLeg(shape, [](const Shape::Leg& leg) { return leg.on.intersects(kKneeContacts) && leg.angles.hip > 60; });
+}
+
 bool shouldersBear(const Shape& shape, double above) {
   return shape.has(Contact::upperBack) && shape.hipsAbove >= above;
 }
@@ -78,7 +83,7 @@ constexpr Sign kNeeded[] = {
     {Feature::spineRoll, [](const Shape& s) { return s.bend >= 28 || shouldersBear(s, 0.08); }},
     {Feature::wristLoad,
      [](const Shape& s) {
-       return s.wall.contains(WallContact::hands) ||
+       return s.wall.intersects({WallContact::handNear, WallContact::handFar}) ||
               anyArm(s, [](const Shape::Arm& arm) { return arm.hand || arm.propsBehind; });
      }},
     {Feature::kneel,
@@ -128,7 +133,7 @@ constexpr Sign kOftenNeeded[] = {
 constexpr Sign kPlain[] = {
     {Feature::supine,
      [](const Shape& s) { return s.has(Contact::back) && std::abs(s.tilt) < 0.26 && s.faces >= 0.7 && s.bend < 44; }},
-    {Feature::prone, [](const Shape& s) { return s.has(Contact::front); }},
+    {Feature::prone, [](const Shape& s) { return s.has(Contact::front) && !kneels(s); }},
     {Feature::sidelie,
      [](const Shape& s) { return s.has(Contact::side) && s.sideOn >= 0.7 && std::abs(s.tilt) < 0.3; }},
     {Feature::flexLoad, [](const Shape& s) { return s.has(Contact::back) && !s.has(Contact::head) && s.bend >= 30; }},
@@ -252,7 +257,7 @@ bool rollsUp(std::span<const Shape> shapes) {
 } // namespace
 
 Shape::Shape(const Pose& pose)
-    : on(pose.on), wall(pose.wall), bend(pose.lumbar.bend + pose.thorax.bend),
+    : on(pose.resting()), wall(pose.wall), bend(pose.lumbar.bend + pose.thorax.bend),
       turn(std::abs(pose.lumbar.turn + pose.thorax.turn)), side(std::abs(pose.lumbar.side + pose.thorax.side)),
       lumbar(pose.lumbar.bend), neck(pose.neck) {
   const PosedBody body = posed(pose);
@@ -283,7 +288,7 @@ Shape::Shape(const Pose& pose)
       if (has(contactOf(near, limb)))
         leg.on.insert(near);
     });
-    leg.free = leg.on.empty() && !wall.contains(WallContact::feet) && !has(Contact::side);
+    leg.free = leg.on.empty() && !wall.contains(contactOf(WallContact::footNear, limb)) && !has(Contact::side);
     leg.held = std::any_of(body.arms.begin(), body.arms.end(), [&](const PosedArm& each) {
       return std::min(distanceToLine(each.wrist, posedLeg.hip, posedLeg.knee),
                       distanceToLine(each.wrist, posedLeg.knee, posedLeg.ankle)) < kAtLeg;

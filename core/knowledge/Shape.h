@@ -17,19 +17,19 @@ struct Shape {
   struct Arm {
     double elevation = 0;     // against the trunk: 0 along it, 180 overhead
     bool hangs = false;       // straight down
-    bool hand = false;        // rests on the floor
-    bool forearm = false;     // rests on the floor
+    bool hand = false;        // rests on something
+    bool forearm = false;     // rests on something
     bool propsBehind = false; // bent and far behind the body: the hands hold up the pelvis
     ArmAngles angles;
   };
   struct Leg {
-    EnumSet<Contact> on; // what of it rests on the floor, by the values of the near limb
+    EnumSet<Contact> on; // what of it rests on something, by the values of the near limb
     bool held = false;   // by a hand
     bool free = false;   // carried by nothing but its own muscles
     LegAngles angles;
   };
 
-  EnumSet<Contact> on;
+  EnumSet<Contact> on; // the floor, or what else carries it
   EnumSet<WallContact> wall;
   double bend = 0, turn = 0, side = 0; // of lumbar spine and thorax together; turn and side without their direction
   double lumbar = 0;
@@ -38,7 +38,7 @@ struct Shape {
   double sideOn = 0;                                   // of the pelvis: 1 when one hip is above the other
   double faces = 0;                                    // of the pelvis: 1 face up, -1 face down
   double headBelow = 0, chestBelow = 0, hipsAbove = 0; // the chest, the shoulders, the shoulders
-  bool trunk = false;                                  // some part of it rests on the floor
+  bool trunk = false;                                  // some part of it rests on something
   bool lying = false;                                  // on back or front
   bool handAtHead = false;
   std::array<Arm, 2> arms; // by Limb

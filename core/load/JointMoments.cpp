@@ -19,13 +19,13 @@ constexpr Limb otherOf(Limb limb) { return limb == Limb::near ? Limb::far : Limb
 class Weigher {
 public:
   Weigher(const Settled& settled, BodyTable table)
-      : settled_(settled), body_(weighed(settled.body, table)), touching_(touchingFloor(settled)),
-        supports_(supportsOf(settled, body_)) {
+      : settled_(settled), body_(weighed(settled.body, table)), touching_(touchingBelow(settled)),
+        bearings_(bearingsOf(settled, body_)) {
     const EnumSet<Contact> lying{Contact::back, Contact::front, Contact::side};
-    lies_ = settled.articulation.pose.on.intersects(lying) && touching_.any() &&
+    lies_ = settled.articulation.pose.resting().intersects(lying) && touching_.any() &&
             touching_.first <= PosedBody::kLumbar && touching_.last > PosedBody::kLumbar;
-    for (const Support& support : supports_)
-      supported_.insert(support.segment);
+    for (const Bearing& bearing : bearings_)
+      supported_.insert(bearing.segment);
   }
 
   JointMoments moments() {
@@ -113,7 +113,7 @@ private:
 
   const std::vector<Force>& forces() {
     if (!solved_) {
-      forces_ = reactions(body_, supports_);
+      forces_ = reactions(body_, bearings_);
       solved_ = true;
     }
     return forces_;
@@ -122,7 +122,7 @@ private:
   const Settled& settled_;
   WeighedBody body_;
   Touching touching_;
-  std::vector<Support> supports_;
+  std::vector<Bearing> bearings_;
   SegmentSet supported_;
   bool lies_ = false, solved_ = false;
   std::vector<Force> forces_;

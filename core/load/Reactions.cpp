@@ -27,29 +27,37 @@ class Gathering {
 public:
   Gathering(const Settled& settled, const WeighedBody& body)
       : drawn_(settled.body), pose_(settled.articulation.pose), body_(body) {
-    if (settled.wall)
-      away_ = {*settled.wall > drawn_.pelvis().x ? -1.0 : 1.0, 0, 0};
+    if (settled.wall) {
+      const auto across = [&](Vec3 place) { return settled.wall->beside ? place.z : place.x; };
+      const double away = settled.wall->at > across(drawn_.pelvis()) ? -1 : 1;
+      away_ = settled.wall->beside ? Vec3{0, 0, away} : Vec3{away, 0, 0};
+    }
   }
 
-  std::vector<Support> supports(const Touching& touching) {
-    supports_.reserve(NonNegativeFit::kMost);
+  std::vector<Bearing> bearings(const Touching& touching) {
+    bearings_.reserve(NonNegativeFit::kMost);
     for (std::size_t i = touching.first; i <= touching.last; ++i)
       addSpine(i, kUp);
-    if (pose_.on.contains(Contact::head))
+    if (resting_.contains(Contact::head))
       add(Segment::headAndNeck, body_[Segment::headAndNeck].end + drawn_.head - drawn_.crown, kUp);
     for (const Limb limb : kBothLimbs) {
       addArm(limb);
       addLeg(limb);
     }
+    const std::size_t below = bearings_.size();
     if (!pose_.wall.empty())
       addWall();
-    return std::move(supports_);
+    if (const Vec3 ahead = drawn_.turns[PosedBody::kPelvis].forward; !pose_.onSupport(Support::chairBack).empty())
+      addBack({ahead.x > 0 ? 1.0 : -1.0, 0, 0});
+    if (bearings_.size() > below)
+      addFriction(below);
+    return std::move(bearings_);
   }
 
 private:
   void add(Segment segment, Vec3 at, Vec3 push) {
-    if (supports_.size() < NonNegativeFit::kMost)
-      supports_.push_back({segment, at, push});
+    if (bearings_.size() < NonNegativeFit::kMost)
+      bearings_.push_back({segment, at, push});
   }
 
   // The flesh to the right and to the left of the spine, each if it reaches as far against the push as the other does.
@@ -64,7 +72,7 @@ private:
       add(segment, joint - aside, push);
   }
 
-  bool rests(Contact near, Limb limb) const { return pose_.on.contains(contactOf(near, limb)); }
+  bool rests(Contact near, Limb limb) const { return resting_.contains(contactOf(near, limb)); }
 
   void addArm(Limb limb) {
     const auto hand = static_cast<Segment>(index(upperArmOf(limb)) + 2), forearm = parentOf(hand);
@@ -90,37 +98,46 @@ private:
       add(lower, leg.toes + ankle, kUp);
   }
 
+  // The back against something upright that pushes it.
+  void addBack(Vec3 push) {
+    double reach = -1e9;
+    const auto reachOf = [&](std::size_t i) { return -dot(push, drawn_.spine[i]) + trunkRadius(i); };
+    for (std::size_t i = 0; i <= PosedBody::kNeck; ++i)
+      reach = std::max(reach, reachOf(i));
+    for (std::size_t i = 0; i <= PosedBody::kNeck; ++i)
+      if (reachOf(i) > reach - kTouch)
+        addSpine(i, push);
+  }
+
   void addWall() {
-    const std::size_t onFloor = supports_.size();
-    if (pose_.wall.contains(WallContact::back)) {
-      double reach = -1e9;
-      const auto reachOf = [&](std::size_t i) { return -away_.x * drawn_.spine[i].x + trunkRadius(i); };
-      for (std::size_t i = 0; i <= PosedBody::kNeck; ++i)
-        reach = std::max(reach, reachOf(i));
-      for (std::size_t i = 0; i <= PosedBody::kNeck; ++i)
-        if (reachOf(i) > reach - kTouch)
-          addSpine(i, away_);
-    }
+    if (pose_.wall.contains(WallContact::back))
+      addBack(away_);
     for (const Limb limb : kBothLimbs) {
       const auto hand = static_cast<Segment>(index(upperArmOf(limb)) + 2);
       const auto lower = static_cast<Segment>(index(thighOf(limb)) + 1);
-      if (pose_.wall.contains(WallContact::hands) && !rests(Contact::handNear, limb))
+      if (pose_.wall.contains(contactOf(WallContact::handNear, limb)) && !rests(Contact::handNear, limb))
         add(hand, between(body_[hand].joint, body_[hand].end, kPalm / 2), away_);
-      if (pose_.wall.contains(WallContact::feet) && !rests(Contact::footNear, limb))
+      if (pose_.wall.contains(contactOf(WallContact::footNear, limb)) && !rests(Contact::footNear, limb))
         add(lower, body_[lower].end, away_);
     }
-    for (std::size_t i = 0; i < onFloor; ++i)
+  }
+
+  // At the first `below` bearings, along the push of what is upright.
+  void addFriction(std::size_t below) {
+    const Vec3 along = bearings_[below].push;
+    for (std::size_t i = 0; i < below; ++i)
       for (const double way : {1.0, -1.0})
-        add(supports_[i].segment, supports_[i].at, {way, 0, 0});
+        add(bearings_[i].segment, bearings_[i].at, along * way);
   }
 
   static constexpr double kPalm = 0.6; // of the hand, from the wrist: as far as weight can go
 
   const PosedBody& drawn_;
   const Pose& pose_;
+  const EnumSet<Contact> resting_ = pose_.resting();
   const WeighedBody& body_;
   Vec3 away_; // from the wall
-  std::vector<Support> supports_;
+  std::vector<Bearing> bearings_;
 };
 
 using Row = NonNegativeFit::Row;
@@ -155,8 +172,11 @@ void put(std::array<Row, 3>& rows, std::size_t column, Vec3 v) {
 
 } // namespace
 
-Touching touchingFloor(const Settled& settled) {
-  const EnumSet<Contact> on = settled.articulation.pose.on;
+Touching touchingBelow(const Settled& settled) {
+  const Pose& pose = settled.articulation.pose;
+  if (!pose.onSupport(Support::wedge).empty()) // leans on it from the seat up
+    return {PosedBody::kPelvis, PosedBody::kNeck};
+  const EnumSet<Contact> on = pose.resting().without(pose.onSupport(Support::chairBack));
   std::size_t from = PosedBody::kPelvis, to = PosedBody::kNeck;
   if (!on.intersects({Contact::back, Contact::front, Contact::side})) {
     if (!on.intersects({Contact::seat, Contact::upperBack}))
@@ -176,17 +196,17 @@ Touching touchingFloor(const Settled& settled) {
   return touching;
 }
 
-std::vector<Support> supportsOf(const Settled& settled, const WeighedBody& body) {
-  return Gathering(settled, body).supports(touchingFloor(settled));
+std::vector<Bearing> bearingsOf(const Settled& settled, const WeighedBody& body) {
+  return Gathering(settled, body).bearings(touchingBelow(settled));
 }
 
-std::vector<Force> reactions(const WeighedBody& body, const std::vector<Support>& supports) {
-  if (supports.empty())
+std::vector<Force> reactions(const WeighedBody& body, const std::vector<Bearing>& bearings) {
+  if (bearings.empty())
     return {};
-  const std::size_t n = supports.size();
+  const std::size_t n = bearings.size();
   const SegmentSet legs = beyond(Segment::thighNear) | beyond(Segment::thighFar);
   const bool onLegsAlone =
-      std::all_of(supports.begin(), supports.end(), [&](const Support& each) { return legs.contains(each.segment); });
+      std::all_of(bearings.begin(), bearings.end(), [&](const Bearing& each) { return legs.contains(each.segment); });
   NonNegativeFit fit(n);
   for (std::size_t j = 1; j < kSegments; ++j) {
     const auto joint = static_cast<Segment>(j);
@@ -194,8 +214,8 @@ std::vector<Force> reactions(const WeighedBody& body, const std::vector<Support>
     std::array<Row, 3> rows{};
     bool touched = false;
     for (std::size_t s = 0; s < n; ++s)
-      if (part.contains(supports[s].segment)) {
-        put(rows, s, cross(supports[s].at - body[joint].joint, supports[s].push));
+      if (part.contains(bearings[s].segment)) {
+        put(rows, s, cross(bearings[s].at - body[joint].joint, bearings[s].push));
         touched = true;
       }
     if (touched)
@@ -204,8 +224,8 @@ std::vector<Force> reactions(const WeighedBody& body, const std::vector<Support>
   std::array<Row, 3> turning{}, pushing{};
   const Vec3 about = body[Segment::pelvis].joint;
   for (std::size_t s = 0; s < n; ++s) {
-    put(turning, s, cross(supports[s].at - about, supports[s].push));
-    put(pushing, s, supports[s].push);
+    put(turning, s, cross(bearings[s].at - about, bearings[s].push));
+    put(pushing, s, bearings[s].push);
   }
   const Vec3 right = sideways(body), weight = momentAbout(body, about, wholeBody());
   const std::array<Vec3, 3> axes{right, kUp, cross(kUp, right)};
@@ -218,7 +238,7 @@ std::vector<Force> reactions(const WeighedBody& body, const std::vector<Support>
   std::vector<Force> forces;
   for (std::size_t s = 0; s < n; ++s)
     if (sizes[s] > 0)
-      forces.push_back({supports[s].segment, supports[s].at, supports[s].push * sizes[s]});
+      forces.push_back({bearings[s].segment, bearings[s].at, bearings[s].push * sizes[s]});
   return forces;
 }
 

@@ -14,24 +14,26 @@
 
 namespace matwright {
 
-struct Support {
+// A place where something pushes.
+struct Bearing {
   Segment segment{};
   Vec3 at;
   Vec3 push; // the direction of its force, of length 1
 };
 
-// The stretch of the spine that lies on the floor, in points of PosedBody::spine; none: first > last.
+// The stretch of the spine that lies on the floor, or on what else carries it, in points of PosedBody::spine; none:
+// first > last.
 struct Touching {
   std::size_t first = 1, last = 0;
 
   bool any() const { return first <= last; }
 };
-Touching touchingFloor(const Settled& settled);
+Touching touchingBelow(const Settled& settled);
 
 // Of a settled body, in the lengths of `body`: trunk, head, hands, forearms and legs where they rest.
-std::vector<Support> supportsOf(const Settled& settled, const WeighedBody& body);
+std::vector<Bearing> bearingsOf(const Settled& settled, const WeighedBody& body);
 
-// One force for each support that bears something. Empty when there is no support.
-std::vector<Force> reactions(const WeighedBody& body, const std::vector<Support>& supports);
+// One force for each bearing that carries something. Empty when there is none.
+std::vector<Force> reactions(const WeighedBody& body, const std::vector<Bearing>& bearings);
 
 } // namespace matwright

@@ -1,5 +1,7 @@
 #include "core/store/PoseJson.h"
 
+#include "core/figure/Support.h"
+
 #include <algorithm>
 #include <array>
 
@@ -74,26 +76,26 @@ bool setAngle(Pose& pose, std::string_view name, double degrees) {
 }
 
 // "hands" names both; "hands.near" one; "seat" the only one.
-EnumSet<Contact> contactsOf(std::string_view name) {
-  EnumSet<Contact> contacts;
-  if (const auto one = fromWord<Contact>(name))
+template <class Enum> EnumSet<Enum> contactsOf(std::string_view name) {
+  EnumSet<Enum> contacts;
+  if (const auto one = fromWord<Enum>(name))
     contacts.insert(*one);
   for (const Limb limb : {Limb::near, Limb::far})
-    if (const auto one = fromWord<Contact>(std::string(name) + '.' + std::string(word(limb))))
+    if (const auto one = fromWord<Enum>(std::string(name) + '.' + std::string(word(limb))))
       contacts.insert(*one);
   return contacts;
 }
 
-EnumSet<Contact> readContacts(const std::optional<Spot>& spot) {
-  EnumSet<Contact> all;
-  for (const Spot& entry : readList(spot, 0, kWordCount<Contact>)) {
+template <class Enum> EnumSet<Enum> readContacts(const std::optional<Spot>& spot, const char* expected) {
+  EnumSet<Enum> all;
+  for (const Spot& entry : readList(spot, 0, kWordCount<Enum>)) {
     if (!entry.json->is_string()) {
       entry.note(ErrorCode::wrongType, "text");
       continue;
     }
-    const auto contacts = contactsOf(entry.json->get_ref<const std::string&>());
+    const auto contacts = contactsOf<Enum>(entry.json->get_ref<const std::string&>());
     if (contacts.empty())
-      entry.note(ErrorCode::unknownWord, "what may rest on the floor, such as seat, hands or feet.near");
+      entry.note(ErrorCode::unknownWord, expected);
     if (contacts.intersects(all))
       entry.note(ErrorCode::duplicateId, "each contact once");
     all |= contacts;
@@ -101,13 +103,52 @@ EnumSet<Contact> readContacts(const std::optional<Spot>& spot) {
   return all;
 }
 
+const char* keyOf(Support support) { return word(support).data(); } // of a literal
+
+// What lies on `floor` lies on nothing else. The chair comes first.
+std::array<EnumSet<Contact>, kWordCount<Support>> readSupports(const Spot& spot, EnumSet<Contact> floor) {
+  std::array<EnumSet<Contact>, kWordCount<Support>> supports;
+  ObjectReader object(spot);
+  EnumSet<Contact> taken = floor;
+  for (std::size_t i = 0; i < supports.size(); ++i) {
+    const auto support = static_cast<Support>(i);
+    const auto list = object.find(keyOf(support));
+    if (!list)
+      continue;
+    supports[i] = readContacts<Contact>(list, "what may rest on something, such as seat, hands or feet.near");
+    const EnumSet<Contact> out = supports[i].without(bearable(support));
+    out.forEach([&](Contact contact) {
+      list->note(ErrorCode::unknownWord, "what may rest there", std::string(word(contact)));
+    });
+    (supports[i] & (goesOnChairs(support) ? taken.without(supports[0]) : taken)).forEach([&](Contact contact) {
+      list->note(ErrorCode::duplicateId, "each contact on one thing", std::string(word(contact)));
+    });
+    taken |= supports[i];
+  }
+  object.refuseRest();
+  return supports;
+}
+
+HeldProp readHeld(const Spot& spot) {
+  ObjectReader object(spot);
+  HeldProp held{readWord<Held>(object.need("prop")), {}};
+  const auto where = object.need("where");
+  if (const auto at = findWord<HeldAt>(where)) {
+    held.at = *at;
+    if (!canHold(held.what, held.at))
+      where->note(ErrorCode::unknownWord, "a place where that is held");
+  }
+  object.refuseRest();
+  return held;
+}
+
 // Two limbs by the word for both.
-Json contactsJson(EnumSet<Contact> contacts) {
+template <class Enum> Json contactsJson(EnumSet<Enum> contacts) {
   Json list = Json::array();
-  contacts.forEach([&](Contact contact) {
+  contacts.forEach([&](Enum contact) {
     std::string_view name = word(contact);
     const auto limb = takeLimb(name);
-    if (!limb || !contacts.containsAll(contactsOf(name)))
+    if (!limb || !contacts.containsAll(contactsOf<Enum>(name)))
       list.push_back(word(contact));
     else if (*limb == Limb::near)
       list.push_back(name);
@@ -137,9 +178,13 @@ PoseSpec readPose(const std::optional<Spot>& spot) {
   if (const auto flip = object.find("flip"))
     spec.flip = readFlag(flip);
   if (const auto on = object.find("on"))
-    spec.on = readContacts(on);
+    spec.on = readContacts<Contact>(on, "what may rest on the floor, such as seat, hands or feet.near");
+  if (const auto supports = object.find("supports"))
+    spec.supports = readSupports(*supports, spec.on.value_or(EnumSet<Contact>{}));
   if (const auto wall = object.find("wall"))
-    spec.wall = readWordSet<WallContact>(wall);
+    spec.wall = readContacts<WallContact>(wall, "what may rest against the wall, such as back, feet or hands.near");
+  if (const auto holds = object.find("holds"))
+    spec.holds = readHeld(*holds);
   object.refuseRest();
   return spec;
 }
@@ -176,11 +221,13 @@ Json poseJson(const Pose& pose) {
     object["flip"] = true;
   if (!pose.on.empty())
     object["on"] = contactsJson(pose.on);
-  if (!pose.wall.empty()) {
-    Json wall = Json::array();
-    pose.wall.forEach([&](WallContact contact) { wall.push_back(word(contact)); });
-    object["wall"] = std::move(wall);
-  }
+  for (std::size_t i = 0; i < pose.supports.size(); ++i)
+    if (!pose.supports[i].empty())
+      object["supports"][keyOf(static_cast<Support>(i))] = contactsJson(pose.supports[i]);
+  if (!pose.wall.empty())
+    object["wall"] = contactsJson(pose.wall);
+  if (pose.holds)
+    object["holds"] = {{"prop", word(pose.holds->what)}, {"where", word(pose.holds->at)}};
   return object;
 }
 
@@ -191,8 +238,19 @@ Pose poseOn(Pose base, const PoseSpec& spec) {
     setAngle(base, key, degrees);
   base.view = spec.view.value_or(base.view);
   base.flip = spec.flip.value_or(base.flip);
-  base.on = spec.on.value_or(base.on);
+  if (spec.on) {
+    base.on = *spec.on;
+    for (EnumSet<Contact>& each : base.supports)
+      each = each.without(*spec.on);
+  }
+  if (spec.supports) {
+    base.supports = *spec.supports;
+    for (const EnumSet<Contact>& each : *spec.supports)
+      base.on = base.on.without(each);
+  }
   base.wall = spec.wall.value_or(base.wall);
+  if (spec.holds)
+    base.holds = spec.holds;
   return base;
 }
 

@@ -5,6 +5,7 @@
 #include "core/movement/Movement.h"
 #include "core/store/JsonReader.h"
 
+#include <array>
 #include <optional>
 #include <string>
 #include <utility>
@@ -20,7 +21,9 @@ struct PoseSpec {
   std::optional<View> view;
   std::optional<bool> flip;
   std::optional<EnumSet<Contact>> on;
+  std::optional<std::array<EnumSet<Contact>, kWordCount<Support>>> supports;
   std::optional<EnumSet<WallContact>> wall;
+  std::optional<HeldProp> holds;
   std::string path; // where it stands in its file
 };
 
@@ -35,7 +38,8 @@ KeyPoseSpecs readKeyPoses(const std::optional<Spot>& spot);
 Json poseJson(const Pose& pose);
 Json keyPosesJson(const KeyPoses& poses);
 
-// What the changes make of `base`. What a pose does not say stays as in its base.
+// What the changes make of `base`. What a pose does not say stays as in its base; what it puts
+// on the floor or on something else is no longer where the base has it.
 Pose poseOn(Pose base, const PoseSpec& spec);
 
 } // namespace matwright

@@ -32,6 +32,10 @@ quint64 lookOf(const Pose& pose) {
   for (const LegAngles& leg : pose.legs)
     look = qHashMulti(look, leg.hip, leg.out, leg.turn, leg.knee, leg.ankle);
   pose.on.forEach([&](Contact contact) { look = qHashMulti(look, static_cast<int>(contact)); });
+  for (std::size_t i = 0; i < pose.supports.size(); ++i)
+    pose.supports[i].forEach([&](Contact contact) { look = qHashMulti(look, i, static_cast<int>(contact)); });
+  if (pose.holds)
+    look = qHashMulti(look, static_cast<int>(pose.holds->what), static_cast<int>(pose.holds->at));
   pose.wall.forEach([&](WallContact contact) { look = qHashMulti(look, static_cast<int>(contact)); });
   return qHashMulti(look, pose.lean, pose.roll, static_cast<int>(pose.view), pose.flip);
 }

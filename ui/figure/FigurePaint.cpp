@@ -1,6 +1,7 @@
 #include "ui/figure/FigurePaint.h"
 
 #include "core/figure/Passage.h"
+#include "ui/figure/PropPaint.h"
 #include "ui/theme/Theme.h"
 
 #include <QPainter>
@@ -91,8 +92,14 @@ void paintBody(QPainter& painter, const Picture& picture, const FigurePlacing& p
   const FigureColours& colours = style.colours;
   const double width = placing.scale * 0.009;
   const double seam = colours.paper.isValid() && width > 0.2 * style.thinnest ? width : 0;
-  painter.setPen(Qt::NoPen);
+  auto piece = picture.pieces.begin();
+  const auto paintPieces = [&](double depth) {
+    for (; piece != picture.pieces.end() && piece->depth <= depth; ++piece)
+      paintPiece(painter, *piece, placing, style);
+  };
   for (const PicturePart& part : picture.parts) {
+    paintPieces(part.depth);
+    painter.setPen(Qt::NoPen);
     const FigureShape shape = shapeOf(part, placing, style.thinnest, seam);
     if (!shape.seam.isEmpty()) {
       painter.setBrush(colours.paper);
@@ -102,6 +109,7 @@ void paintBody(QPainter& painter, const Picture& picture, const FigurePlacing& p
     painter.drawPath(shape.whole);
     paintWorking(painter, part, style.regions.without(kHidden), placing, style);
   }
+  paintPieces(1e9);
   for (const PicturePart& part : picture.parts)
     paintWorking(painter, part, style.regions & kHidden, placing, style);
 }
@@ -189,6 +197,9 @@ void paintFigure(QPainter& painter, const QRectF& box, const Picture& picture, c
   painter.setRenderHint(QPainter::Antialiasing);
   if (style.floor && picture.mat)
     paintMat(painter, *picture.mat, placing, line, style.colours.floor);
+  if (style.floor && picture.wallBehind)
+    paintWallBehind(painter, box, placing.y, placing.y - (picture.extent.height() + 0.05) * placing.scale, line,
+                    style.colours.floor);
   if (ghost != nullptr)
     paintGhost(painter, *ghost, placing, style);
   paintBody(painter, picture, placing, style);

@@ -2,6 +2,7 @@
 
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
+#include "ui/movements/SupportForm.h"
 #include "ui/text/FigureText.h"
 #include "ui/text/VocabularyText.h"
 
@@ -27,7 +28,8 @@ public:
 
 } // namespace
 
-PoseForm::PoseForm(QWidget* parent) : QWidget(parent), view_(new QComboBox), flip_(new QCheckBox(tr("Facing left"))) {
+PoseForm::PoseForm(QWidget* parent)
+    : QWidget(parent), supports_(new SupportForm), view_(new QComboBox), flip_(new QCheckBox(tr("Facing left"))) {
   using enum Joint;
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(10, 6, 12, 10);
@@ -119,6 +121,8 @@ void PoseForm::addContacts(QVBoxLayout& column) {
     on_[i] = new QCheckBox(withCapital(text(contact)));
     on_[i]->setAccessibleName(tr("%1 on the floor").arg(withCapital(text(contact))));
     connect(on_[i], &QCheckBox::toggled, this, [this, contact](bool on) {
+      for (EnumSet<Contact>& each : pose_.supports)
+        each.erase(contact);
       if (on)
         pose_.on.insert(contact);
       else
@@ -131,7 +135,9 @@ void PoseForm::addContacts(QVBoxLayout& column) {
   grid->setColumnStretch(1, 1);
   column.addLayout(grid);
   column.addWidget(headingLabel(tr("Against the wall")));
-  auto* line = new QHBoxLayout;
+  auto* line = new QGridLayout;
+  line->setHorizontalSpacing(12);
+  line->setVerticalSpacing(2);
   for (std::size_t i = 0; i < wall_.size(); ++i) {
     const auto contact = static_cast<WallContact>(i);
     wall_[i] = new QCheckBox(withCapital(text(contact)));
@@ -143,10 +149,17 @@ void PoseForm::addContacts(QVBoxLayout& column) {
         pose_.wall.erase(contact);
       edit({});
     });
-    line->addWidget(wall_[i]);
+    line->addWidget(wall_[i], i == 0 ? 0 : static_cast<int>(i + 1) / 2, i == 0 ? 0 : static_cast<int>(i + 1) % 2);
   }
-  line->addStretch(1);
+  line->setColumnStretch(1, 1);
   column.addLayout(line);
+  column.addWidget(supports_);
+  connect(supports_, &SupportForm::edited, this, [this](const Pose& pose) {
+    pose_.on = pose.on;
+    pose_.supports = pose.supports;
+    pose_.holds = pose.holds;
+    edit({});
+  });
 }
 
 void PoseForm::edit(const QString& gesture) { Q_EMIT edited(pose_, gesture); }
@@ -169,6 +182,7 @@ void PoseForm::show(const Pose& pose) {
     tick(on_[i], pose.on.contains(static_cast<Contact>(i)));
   for (std::size_t i = 0; i < wall_.size(); ++i)
     tick(wall_[i], pose.wall.contains(static_cast<WallContact>(i)));
+  supports_->show(pose);
   tick(flip_, pose.flip);
   const QSignalBlocker quiet(view_);
   view_->setCurrentIndex(static_cast<int>(pose.view));

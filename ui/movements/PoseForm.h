@@ -13,7 +13,9 @@ class QVBoxLayout;
 
 namespace matwright {
 
-// All angles of a pose as numbers, what rests on the floor and the wall, and where it is seen from.
+class SupportForm;
+
+// All angles of a pose as numbers, what rests on floor, wall and other things, and where it is seen from.
 class PoseForm : public QWidget {
   Q_OBJECT
 
@@ -38,6 +40,7 @@ private:
   std::array<QDoubleSpinBox*, kWordCount<Joint>> angles_{};
   std::array<QCheckBox*, kWordCount<Contact>> on_{};
   std::array<QCheckBox*, kWordCount<WallContact>> wall_{};
+  SupportForm* supports_;
   QComboBox* view_;
   QCheckBox* flip_;
 };

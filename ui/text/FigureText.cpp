@@ -91,8 +91,38 @@ QString text(Contact contact) {
 }
 
 QString text(WallContact contact) {
-  return listed(contact, {QT_TRANSLATE_NOOP("FigureText", "back"), QT_TRANSLATE_NOOP("FigureText", "feet"),
-                          QT_TRANSLATE_NOOP("FigureText", "hands")});
+  return listed(contact, {QT_TRANSLATE_NOOP("FigureText", "back"), QT_TRANSLATE_NOOP("FigureText", "near foot"),
+                          QT_TRANSLATE_NOOP("FigureText", "far foot"), QT_TRANSLATE_NOOP("FigureText", "near hand"),
+                          QT_TRANSLATE_NOOP("FigureText", "far hand")});
+}
+
+QString text(Support support) {
+  return listed(support, {QT_TRANSLATE_NOOP("FigureText", "seat of a chair"),
+                          QT_TRANSLATE_NOOP("FigureText", "top of a chair's back"),
+                          QT_TRANSLATE_NOOP("FigureText", "back of a chair"),
+                          QT_TRANSLATE_NOOP("FigureText", "roller along the spine"),
+                          QT_TRANSLATE_NOOP("FigureText", "roller across"),
+                          QT_TRANSLATE_NOOP("FigureText", "soft ball"), QT_TRANSLATE_NOOP("FigureText", "cushion"),
+                          QT_TRANSLATE_NOOP("FigureText", "thick cushion"), QT_TRANSLATE_NOOP("FigureText", "wedge")});
+}
+
+QString text(Held held) {
+  return listed(held, {QT_TRANSLATE_NOOP("FigureText", "ring"), QT_TRANSLATE_NOOP("FigureText", "ball"),
+                       QT_TRANSLATE_NOOP("FigureText", "band"), QT_TRANSLATE_NOOP("FigureText", "weights"),
+                       QT_TRANSLATE_NOOP("FigureText", "cushion")});
+}
+
+QString text(HeldAt at) {
+  return listed(at,
+                {QT_TRANSLATE_NOOP("FigureText", "in both hands"), QT_TRANSLATE_NOOP("FigureText", "in the near hand"),
+                 QT_TRANSLATE_NOOP("FigureText", "in the far hand"), QT_TRANSLATE_NOOP("FigureText", "at the knees"),
+                 QT_TRANSLATE_NOOP("FigureText", "at the ankles"),
+                 QT_TRANSLATE_NOOP("FigureText", "from the hands to the feet"),
+                 QT_TRANSLATE_NOOP("FigureText", "from the hands to the near foot"),
+                 QT_TRANSLATE_NOOP("FigureText", "from the hands to the far foot"),
+                 QT_TRANSLATE_NOOP("FigureText", "between near hand and far knee"),
+                 QT_TRANSLATE_NOOP("FigureText", "behind the low back"), QT_TRANSLATE_NOOP("FigureText", "in the lap"),
+                 QT_TRANSLATE_NOOP("FigureText", "under the seat")});
 }
 
 QString text(Handle handle) {

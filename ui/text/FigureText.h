@@ -11,6 +11,9 @@ namespace matwright {
 QString text(View view);       // "from the side"
 QString text(Contact contact); // "near hand", "seat"
 QString text(WallContact contact);
+QString text(Support support); // "seat of a chair"
+QString text(Held held);
+QString text(HeldAt at);         // "between the knees"
 QString text(Handle handle);     // "near knee"
 QString text(Joint joint);       // "near hip, bend"
 QString directions(Joint joint); // which way + and - go, one sentence

@@ -69,8 +69,8 @@ TEST(KnowledgePoses, PositionsAreAsHighAsTheirElevation) {
       EXPECT_GT(head, 0.38) << entry.label;
     } else if (entry.label.find("kneel-") != std::string::npos || entry.label == "tall-kneel") {
       EXPECT_NEAR(pelvis, 0.276, 0.03) << entry.label;
-    } else if (entry.label == "sitting-chair") { // a seat as high as the shank is long
-      EXPECT_NEAR(pelvis, skeleton::kShank + skeleton::kAnkleHeight, 0.03) << entry.label;
+    } else if (entry.label == "sitting-chair") {
+      EXPECT_NEAR(pelvis - skeleton::kPelvisRadius, kSeatHeight, 0.006) << entry.label;
       EXPECT_GT(head, 0.6) << entry.label;
     } else if (entry.label.starts_with("stand")) {
       EXPECT_GT(pelvis, 0.5) << entry.label;

@@ -1,4 +1,5 @@
 #include "core/figure/Picture.h"
+#include "tests/support/RestingPoses.h"
 
 #include <gmock/gmock.h>
 
@@ -63,7 +64,7 @@ TEST(Picture, ExtentHoldsTheBodyItsFloorAndItsWall) {
   EXPECT_NEAR(alone.height(), 1, 0.002);
   for (ArmAngles& arm : pose.arms)
     arm.shoulder = 90;
-  pose.wall = {WallContact::hands};
+  pose.wall = {WallContact::handNear, WallContact::handFar};
   const Settled shape = settled(pose);
   const Picture picture = pictureOf(shape);
   ASSERT_TRUE(picture.wall);
@@ -96,6 +97,72 @@ TEST(Picture, TheTrunkStandsBackWhenALyingBodyIsSeenFromItsFeet) {
   EXPECT_EQ(partOf(picture, BodyPart::legNear).farness, 0);
   EXPECT_EQ(partOf(picture, BodyPart::head).farness, 1);
   EXPECT_GT(partOf(picture, BodyPart::trunk).farness, 0.5);
+}
+
+std::vector<PicturePiece> piecesOf(Pose pose, View view) {
+  pose.view = view;
+  return pictureOf(settled(pose)).pieces;
+}
+
+Pose onChair() {
+  Pose pose = test::standing();
+  for (LegAngles& leg : pose.legs)
+    leg.hip = leg.knee = 90;
+  pose.onSupport(Support::chair) = {Contact::seat};
+  return pose;
+}
+
+TEST(Picture, AChairIsSeenBehindWhoSitsOnIt) {
+  for (const View view : {View::side, View::front, View::top}) {
+    Pose pose = onChair();
+    pose.view = view;
+    const Picture picture = pictureOf(settled(pose));
+    ASSERT_FALSE(picture.pieces.empty()) << word(view);
+    for (const PicturePiece& piece : picture.pieces)
+      EXPECT_LT(piece.depth, picture.parts.front().depth) << word(view);
+  }
+}
+
+TEST(Picture, TheExtentHoldsTheChair) {
+  const Picture picture = pictureOf(settled(onChair()));
+  for (const PicturePiece& piece : picture.pieces)
+    for (const Point2 point : piece.points) {
+      EXPECT_GE(point.x - piece.radius, picture.extent.lowest.x - 1e-9);
+      EXPECT_LE(point.y + piece.radius, picture.extent.highest.y + 1e-9);
+    }
+}
+
+TEST(Picture, ARollerIsADiscFromItsEndAndABoxFromItsSide) {
+  Pose pose = test::faceUpBent();
+  pose.on = {Contact::footNear, Contact::footFar};
+  pose.onSupport(Support::rollerAlong) = {Contact::head, Contact::back};
+  EXPECT_EQ(piecesOf(pose, View::front)[0].kind, PicturePiece::Kind::disc);
+  EXPECT_EQ(piecesOf(pose, View::side)[0].kind, PicturePiece::Kind::area);
+  pose.supports = {};
+  pose.on.insert(Contact::seat);
+  pose.onSupport(Support::rollerAcross) = {Contact::upperBack};
+  EXPECT_EQ(piecesOf(pose, View::side)[0].kind, PicturePiece::Kind::disc);
+  EXPECT_EQ(piecesOf(pose, View::front)[0].kind, PicturePiece::Kind::area);
+}
+
+TEST(Picture, ABandGoesFromTheHandsToTheFeet) {
+  Pose pose = test::faceUpBent();
+  pose.holds = HeldProp{Held::band, HeldAt::footNear};
+  const std::vector<PicturePiece> pieces = piecesOf(pose, View::side);
+  ASSERT_EQ(pieces.size(), 1u);
+  EXPECT_TRUE(pieces[0].held);
+  EXPECT_EQ(pieces[0].points.size(), 3u); // hand, sole, hand
+}
+
+TEST(Picture, AWallIsALineFromItsEdgeAndAPanelFromItsFace) {
+  Pose pose = test::standing();
+  pose.arms[1].out = 60;
+  pose.wall = {WallContact::handFar}; // beside the body
+  EXPECT_TRUE(pictureOf(settled(pose)).wallBehind);
+  pose.view = View::front;
+  const Picture front = pictureOf(settled(pose));
+  EXPECT_FALSE(front.wallBehind);
+  EXPECT_TRUE(front.wall);
 }
 
 } // namespace

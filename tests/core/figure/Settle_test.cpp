@@ -197,27 +197,27 @@ TEST(Settle, TheWallStandsBehindABackThatLeansOnIt) {
   pose.wall = {WallContact::back};
   const Settled shape = settled(pose);
   ASSERT_TRUE(shape.wall);
-  EXPECT_NEAR(*shape.wall, shape.body.head.x - sk::kHeadRadius, 1e-9);
+  EXPECT_NEAR(shape.wall->at, shape.body.head.x - sk::kHeadRadius, 1e-9);
   pose.neck.bend = 20;
-  EXPECT_NEAR(*settled(pose).wall, shape.body.pelvis().x - sk::kChestRadius, 1e-3);
+  EXPECT_NEAR(settled(pose).wall->at, shape.body.pelvis().x - sk::kChestRadius, 1e-3);
   pose.lumbar.bend = 70; // rolled down, the seat stays at the wall
   pose.thorax.bend = 60;
   const Settled rolled = settled(pose);
-  EXPECT_LT(*rolled.wall, rolled.body.pelvis().x);
+  EXPECT_LT(rolled.wall->at, rolled.body.pelvis().x);
 }
 
 TEST(Settle, BothFeetComeToOneWallWithTheirSolesFlat) {
   Pose pose = faceUpBent();
   pose.on = {Contact::back, Contact::head};
-  pose.wall = {WallContact::feet};
+  pose.wall = {WallContact::footNear, WallContact::footFar};
   pose.legs[0] = {.hip = 90, .knee = 90};
   pose.legs[1] = {.hip = 80, .knee = 75};
   const Settled shape = settled(pose);
   expectAtRest(shape);
   ASSERT_TRUE(shape.wall);
   for (const PosedLeg& leg : shape.body.legs) {
-    EXPECT_NEAR(leg.ankle.x + sk::kAnkleHeight, *shape.wall, kMillimetre);
-    EXPECT_NEAR(leg.toes.x + sk::kToeRadius, *shape.wall, kMillimetre);
+    EXPECT_NEAR(leg.ankle.x + sk::kAnkleHeight, shape.wall->at, kMillimetre);
+    EXPECT_NEAR(leg.toes.x + sk::kToeRadius, shape.wall->at, kMillimetre);
     EXPECT_GT(leg.toes.y, leg.heel.y);
   }
 }
@@ -226,11 +226,11 @@ TEST(Settle, HandsLieFlatOnTheWallInFront) {
   Pose pose = standing();
   for (ArmAngles& arm : pose.arms)
     arm.shoulder = 88;
-  pose.wall = {WallContact::hands};
+  pose.wall = {WallContact::handNear, WallContact::handFar};
   const Settled shape = settled(pose);
   expectAtRest(shape);
   ASSERT_TRUE(shape.wall);
-  EXPECT_GT(*shape.wall, shape.body.neck().x + 0.3);
+  EXPECT_GT(shape.wall->at, shape.body.neck().x + 0.3);
   EXPECT_GT(shape.body.arms[0].fingertips.y, shape.body.arms[0].wrist.y + 0.05);
 }
 

@@ -16,7 +16,7 @@ const std::string kPositions = kResources + "/positions/positions.json";
 struct Carried {
   explicit Carried(const Pose& pose)
       : shape(settled(pose)), body(weighed(shape.body, BodyTable::winter)),
-        forces(reactions(body, supportsOf(shape, body))) {}
+        forces(reactions(body, bearingsOf(shape, body))) {}
 
   // Of the body's weight, upward.
   double share(SegmentSet segments) const {
@@ -120,16 +120,16 @@ TEST(Reactions, TheFloorHoldsAgainstAWall) {
 }
 
 TEST(Reactions, TheTrunkTouchesTheFloorWhereItLies) {
-  const Touching flat = touchingFloor(settled(test::faceUpBent()));
+  const Touching flat = touchingBelow(settled(test::faceUpBent()));
   EXPECT_LE(flat.first, PosedBody::kLumbar);
   EXPECT_GE(flat.last, PosedBody::kNeck - 2);
   Pose curl = test::faceUpBent();
   curl.thorax.bend = 45;
   curl.on.erase(Contact::head);
-  const Touching lifted = touchingFloor(settled(curl));
+  const Touching lifted = touchingBelow(settled(curl));
   EXPECT_LE(lifted.first, PosedBody::kLumbar);
   EXPECT_LT(lifted.last, flat.last);
-  EXPECT_FALSE(touchingFloor(settled(test::standing())).any());
+  EXPECT_FALSE(touchingBelow(settled(test::standing())).any());
 }
 
 } // namespace

@@ -112,7 +112,12 @@ inline const std::string kFullOwnKnowledge = R"({
       "prerequisites": ["curl"],
       "counters": ["side-lift"],
       "poses": {
-        "start": {"base": "lying", "set": {}, "view": "side", "flip": false, "on": ["back", "head"], "wall": ["back"]},
+        "start": {"base": "lying", "set": {}, "view": "side", "flip": false, "on": ["back", "head"], "wall": ["back"], "supports": {
+            "chair": ["heels.far"], "chair-top": ["forearms.near"], "chair-back": ["front"],
+            "roller-along": ["seat"], "roller-across": ["toes.near"], "ball": ["heels.near"],
+            "cushion": ["heels.far"], "bolster": ["knees"], "wedge": ["upper-back"]
+          },
+          "holds": {"prop": "band", "where": "hands"}},
         "end": {
           "base": "upright",
           "set": {
@@ -123,7 +128,12 @@ inline const std::string kFullOwnKnowledge = R"({
           "view": "front",
           "flip": true,
           "on": ["back", "feet", "hands.near"],
-          "wall": ["feet"]
+          "wall": ["feet"], "supports": {
+            "chair": ["heels.far"], "chair-top": ["forearms.near"], "chair-back": ["front"],
+            "roller-along": ["seat"], "roller-across": ["toes.near"], "ball": ["heels.near"],
+            "cushion": ["heels.far"], "bolster": ["knees"], "wedge": ["upper-back"]
+          },
+          "holds": {"prop": "band", "where": "hands"}
         }
       },
       "options": [
@@ -139,8 +149,18 @@ inline const std::string kFullOwnKnowledge = R"({
           "dose": {"amount": 3, "unit": "breaths"},
           "tempo": {"secondsPerCount": 2, "phases": [{"breath": "free", "counts": 3}]},
           "poses": {
-            "start": {"base": "lying", "set": {}, "view": "top", "flip": false, "on": ["back"], "wall": ["feet"]},
-            "end": {"base": "lying", "set": {"neck": 10}, "view": "top", "flip": true, "on": ["back"], "wall": ["feet"]}
+            "start": {"base": "lying", "set": {}, "view": "top", "flip": false, "on": ["back"], "wall": ["feet"], "supports": {
+            "chair": ["heels.far"], "chair-top": ["forearms.near"], "chair-back": ["front"],
+            "roller-along": ["seat"], "roller-across": ["toes.near"], "ball": ["heels.near"],
+            "cushion": ["heels.far"], "bolster": ["knees"], "wedge": ["upper-back"]
+          },
+          "holds": {"prop": "band", "where": "hands"}},
+            "end": {"base": "lying", "set": {"neck": 10}, "view": "top", "flip": true, "on": ["back"], "wall": ["feet"], "supports": {
+            "chair": ["heels.far"], "chair-top": ["forearms.near"], "chair-back": ["front"],
+            "roller-along": ["seat"], "roller-across": ["toes.near"], "ball": ["heels.near"],
+            "cushion": ["heels.far"], "bolster": ["knees"], "wedge": ["upper-back"]
+          },
+          "holds": {"prop": "band", "where": "hands"}}
           }
         }
       ]

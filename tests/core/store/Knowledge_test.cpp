@@ -87,7 +87,7 @@ TEST(ReadKnowledge, BuildsPosesOnOtherPoses) {
   EXPECT_EQ(graph.find({"side-left"})->pose, side);
   Pose standing;
   standing.on = {Contact::footNear, Contact::footFar};
-  standing.wall = {WallContact::hands};
+  standing.wall = {WallContact::handNear, WallContact::handFar};
   standing.view = View::front;
   EXPECT_EQ(graph.find({"standing"})->pose, standing);
 }

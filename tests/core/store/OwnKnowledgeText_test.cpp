@@ -58,6 +58,15 @@ TEST(OwnKnowledgeText, HoldsEverything) {
   Pose lying = goodKnowledge().transitions.find({"lying"})->pose;
   lying.on = {Contact::back, Contact::head};
   lying.wall = {WallContact::back};
+  lying.onSupport(Support::chair) = lying.onSupport(Support::cushion) = {Contact::heelFar};
+  lying.onSupport(Support::chairTop) = {Contact::forearmNear};
+  lying.onSupport(Support::chairBack) = {Contact::front};
+  lying.onSupport(Support::rollerAlong) = {Contact::seat};
+  lying.onSupport(Support::rollerAcross) = {Contact::toesNear};
+  lying.onSupport(Support::ball) = {Contact::heelNear};
+  lying.onSupport(Support::bolster) = {Contact::kneeNear, Contact::kneeFar};
+  lying.onSupport(Support::wedge) = {Contact::upperBack};
+  lying.holds = HeldProp{Held::band, HeldAt::hands};
   EXPECT_EQ(movement.poses.start, lying);
   EXPECT_TRUE(movement.poses.end.flip);
   ASSERT_EQ(own.rules.size(), 1u);
@@ -171,7 +180,7 @@ TEST(PoseText, SaysOnlyWhatIsNotUpright) {
   pose.legs[0].hip = pose.legs[1].hip = 45;
   pose.arms[0].elbow = 30;
   pose.on = {Contact::back, Contact::footNear, Contact::footFar, Contact::handFar};
-  pose.wall = {WallContact::hands};
+  pose.wall = {WallContact::handNear, WallContact::handFar};
   const Json tree = Json::parse(ownKnowledgeText(own));
   EXPECT_EQ(tree["movements"][0]["poses"]["start"],
             Json::parse(R"({"base": "upright", "set": {"lean": -90, "hip": 45, "elbow.near": 30},

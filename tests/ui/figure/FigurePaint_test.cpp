@@ -230,11 +230,51 @@ TEST(FigurePaint, FloorAndWallAreDrawnWhenAsked) {
   EXPECT_GT(pixelsNear(image.copy(kBorder, kBorder + 146, 150, 4), style.colours.floor), 100);
 }
 
+TEST(FigurePaint, ABodyOnAChairIsDrawnWithItsChairFromEverySide) {
+  const FigureStyle style = plain();
+  for (const View view : {View::side, View::front, View::top}) {
+    Pose seated = position("sitting-chair");
+    seated.view = view;
+    Pose inTheAir = seated;
+    inTheAir.supports = {};
+    EXPECT_NE(painted(seated, 150, style), painted(inTheAir, 150, style)) << word(view);
+    EXPECT_GT(pixelsNear(painted(seated, 150, style), style.colours.near), 500) << word(view);
+  }
+}
+
+TEST(FigurePaint, WhatIsHeldIsDrawnWhereverItIsHeld) {
+  const FigureStyle style = plain();
+  for (std::size_t i = 0; i < kWordCount<Held>; ++i)
+    for (std::size_t j = 0; j < kWordCount<HeldAt>; ++j)
+      for (const View view : {View::side, View::front, View::top}) {
+        const HeldProp held{static_cast<Held>(i), static_cast<HeldAt>(j)};
+        if (!canHold(held.what, held.at))
+          continue;
+        Pose pose = position("face-up-tabletop");
+        pose.view = view;
+        const QImage without = painted(pose, 150, style);
+        pose.holds = held;
+        const bool hidden = held.at == HeldAt::lowBack || held.at == HeldAt::seat; // under who lies on it
+        EXPECT_TRUE(hidden || painted(pose, 150, style) != without)
+            << word(held.what) << ' ' << word(held.at) << ' ' << word(view);
+      }
+}
+
+TEST(FigurePaint, AWallBehindTheBodyIsAFaintPanel) {
+  FigureStyle style = plain();
+  style.floor = true;
+  Pose pose = position("stand-wall-back");
+  const auto cornerOf = [&] { return painted(pose, 150, style).pixelColor(kBorder + 5, kBorder + 75); };
+  const QColor ground = cornerOf();
+  pose.view = View::front;
+  EXPECT_NE(cornerOf(), ground);
+}
+
 TEST(FigurePaint, PrintIsGrey) {
   FigureStyle style;
   style.colours = printColours();
   style.regions = {Region::abdominals};
-  for (const std::string id : {"half-kneel-left", "stand-wall-back"}) {
+  for (const std::string id : {"half-kneel-left", "stand-wall-back", "sitting-chair"}) {
     const QImage image = painted(position(id), 120, style);
     for (int y = 0; y < image.height(); ++y) {
       for (int x = 0; x < image.width(); ++x) {

@@ -78,8 +78,43 @@ TEST_F(Poses, WhatRestsIsTicked) {
   EXPECT_EQ(hand.isChecked(), poses.end.on.contains(Contact::handNear));
   hand.click();
   EXPECT_EQ(poses.end.on.contains(Contact::handNear), hand.isChecked());
-  named<QCheckBox>(QStringLiteral("Feet against the wall")).click();
-  EXPECT_TRUE(poses.end.wall.contains(WallContact::feet));
+  named<QCheckBox>(QStringLiteral("Near foot against the wall")).click();
+  EXPECT_TRUE(poses.end.wall.contains(WallContact::footNear));
+}
+
+TEST_F(Poses, WhatRestsOnAChairIsNoLongerOnTheFloor) {
+  poses.end.on.insert(Contact::handNear);
+  editor.show(poses, tempo, QStringLiteral("Shoulder bridge"));
+  named<QCheckBox>(QStringLiteral("Near hand on: seat of a chair")).click();
+  EXPECT_TRUE(poses.end.onSupport(Support::chair).contains(Contact::handNear));
+  EXPECT_FALSE(poses.end.on.contains(Contact::handNear));
+  named<QComboBox>(QStringLiteral("What it rests on beside floor and wall"))
+      .setCurrentIndex(static_cast<int>(Support::cushion));
+  EXPECT_TRUE(poses.end.onSupport(Support::chair).contains(Contact::handNear)); // looking at another changes nothing
+  named<QCheckBox>(QStringLiteral("Near hand on the floor")).click();
+  EXPECT_TRUE(poses.end.on.contains(Contact::handNear));
+  EXPECT_FALSE(poses.end.onSupport(Support::chair).contains(Contact::handNear));
+}
+
+TEST_F(Poses, WhatIsHeldIsChosen) {
+  auto& box = named<QComboBox>(QStringLiteral("Holds"));
+  const int index = box.findText(QStringLiteral("Ring at the knees"));
+  ASSERT_GT(index, 0);
+  box.setCurrentIndex(index);
+  EXPECT_EQ(poses.end.holds, (HeldProp{Held::ring, HeldAt::knees}));
+  box.setCurrentIndex(0);
+  EXPECT_FALSE(poses.end.holds);
+}
+
+TEST_F(Poses, AnAngleLeavesSupportsAndWhatIsHeldAlone) {
+  poses.end.onSupport(Support::bolster) = {Contact::kneeFar};
+  poses.end.holds = HeldProp{Held::band, HeldAt::feet};
+  editor.show(poses, tempo, QStringLiteral("Shoulder bridge"));
+  const Pose before = poses.end;
+  named<QDoubleSpinBox>(QStringLiteral("Near elbow")).setValue(33);
+  EXPECT_EQ(poses.end.arms[0].elbow, 33);
+  EXPECT_EQ(poses.end.supports, before.supports);
+  EXPECT_EQ(poses.end.holds, before.holds);
 }
 
 TEST_F(Poses, ViewAndFlipAreOfThePoseThatIsEdited) {
