@@ -83,7 +83,7 @@ QString sentence(const Fault& fault, const Knowledge& all) {
           .arg(number(fault.found), number(fault.bound));
     return tr("Does not go with its kind: %1.").arg(features);
   case FaultKind::doesNotRest:
-    return tr("What should rest on the floor or the wall does not, or something sinks below the floor.");
+    return tr("What should rest on floor, wall or prop does not, or something sinks below the floor.");
   case FaultKind::jointTooFar:
     return tr("No joint goes so far: %1, %2; at most %3.")
         .arg(fault.joint ? text(*fault.joint) : QString(), degreesText(fault.found), degreesText(fault.bound));
