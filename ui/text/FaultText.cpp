@@ -83,7 +83,7 @@ QString sentence(const Fault& fault, const Knowledge& all) {
           .arg(number(fault.found), number(fault.bound));
     return tr("Does not go with its kind: %1.").arg(features);
   case FaultKind::doesNotRest:
-    return tr("What should rest on the floor or the wall does not, or something sinks below the floor.");
+    return tr("What should rest on floor, wall or prop does not, or something sinks below the floor.");
   case FaultKind::jointTooFar:
     if (fault.joint && fault.with)
       return tr("Nobody goes so far: %1 and %2 together, %3; at most %4.")
