@@ -181,7 +181,8 @@ FreedomRow readiness(const Laying& laying, bool following) {
     row[place(limb, legOut)] = 0.3;
     row[place(limb, legTurn)] = 0.1;
     row[place(limb, knee)] = straight && !rests(Contact::shinNear) ? 0.1 : 1;
-    row[place(limb, ankle)] = rests(Contact::footNear) || laying.walls().contains(contactOf(WallContact::footNear, limb)) ? 0 : 0.5;
+    row[place(limb, ankle)] =
+        rests(Contact::footNear) || laying.walls().contains(contactOf(WallContact::footNear, limb)) ? 0 : 0.5;
   }
   const bool onBothEnds = onLegs && (onHands || laying.on().contains(Contact::head));
   const bool tilts = (!laying.restsOnTrunk() && onBothEnds) || (laying.restsOnlyOn(Contact::upperBack) && onLegs);
