@@ -5,7 +5,7 @@
 
 namespace matwright {
 
-int percent(double share) { return static_cast<int>(std::lround(100 * share)); }
+int leverPercent(double share) { return static_cast<int>(std::lround(100 * share)); }
 
 StepLoad loadOf(const Loads& loads, const Movement& movement, const Option* option) {
   const std::shared_ptr<const MovementLoad> load = loads.of(movement, option);

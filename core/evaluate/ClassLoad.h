@@ -24,7 +24,7 @@ struct ClassLoad {
 };
 
 // A share in whole percent, as it is shown and as rules compare it.
-int percent(double share);
+int leverPercent(double share);
 
 StepLoad loadOf(const Loads& loads, const Movement& movement, const Option* option);
 ClassLoad loadOf(const Loads& loads, const Schedule& schedule);

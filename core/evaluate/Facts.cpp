@@ -71,7 +71,7 @@ std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& sched
       facts.features |= step.movement->features.without(removed(step));
       facts.effort = effortOf(*step.movement, step.option);
       if (withLevers)
-        facts.lever = percent(loadOf(*knowledge.loads, *step.movement, step.option).lever);
+        facts.lever = leverPercent(loadOf(*knowledge.loads, *step.movement, step.option).lever);
     }
     if (step.option)
       facts.features |= step.option->adds;

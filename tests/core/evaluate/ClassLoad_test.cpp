@@ -64,11 +64,11 @@ TEST_F(ClassLoadTest, IsByTheTableOfTheKnowledge) {
   EXPECT_NEAR(women / winter, 8.88 / 9.58, 0.005); // de Leva's woman by his table and by Winter's
 }
 
-TEST(Percent, IsAsItIsShown) {
-  EXPECT_EQ(percent(0.596), 60);
-  EXPECT_EQ(percent(0.594), 59);
-  EXPECT_EQ(percent(1.234), 123);
-  EXPECT_EQ(percent(0), 0);
+TEST(LeverPercent, IsAsItIsShown) {
+  EXPECT_EQ(leverPercent(0.596), 60);
+  EXPECT_EQ(leverPercent(0.594), 59);
+  EXPECT_EQ(leverPercent(1.234), 123);
+  EXPECT_EQ(leverPercent(0), 0);
 }
 
 } // namespace
