@@ -1,5 +1,6 @@
 #include "core/load/JointMoments.h"
 
+#include "core/figure/Resting.h"
 #include "core/figure/Skeleton.h"
 #include "core/load/Reactions.h"
 
@@ -21,9 +22,7 @@ public:
   Weigher(const Settled& settled, BodyTable table)
       : settled_(settled), body_(weighed(settled.body, table)), touching_(touchingBelow(settled)),
         bearings_(bearingsOf(settled, body_)) {
-    const EnumSet<Contact> lying{Contact::back, Contact::front, Contact::side};
-    lies_ = settled.articulation.pose.resting().intersects(lying) && touching_.any() &&
-            touching_.first <= PosedBody::kLumbar && touching_.last > PosedBody::kLumbar;
+    lies_ = liesFlat();
     for (const Bearing& bearing : bearings_)
       supported_.insert(bearing.segment);
   }
@@ -42,6 +41,16 @@ public:
   }
 
 private:
+  // Pelvis and some of the trunk above it lie, and on one level, or on a wedge.
+  bool liesFlat() const {
+    if (!touching_.any() || touching_.first > PosedBody::kLumbar || touching_.last <= PosedBody::kLumbar)
+      return false;
+    constexpr double kLevel = 0.02; // statures
+    const auto heightAt = [&](std::size_t point) { return lowestTrunkBall(settled_.body, point, point).height(); };
+    return std::abs(heightAt(touching_.first) - heightAt(touching_.last)) < kLevel ||
+           !settled_.articulation.pose.onSupport(Support::wedge).empty();
+  }
+
   bool rests(SegmentSet part) const { return part.intersects(supported_); }
 
   // A limb by its first segment: whether something carries it. In lying that may be the other leg.
@@ -75,7 +84,13 @@ private:
     return lies_ ? 0 : length(momentAbout(body_, joint, part, forces()));
   }
 
-  double ofLyingTrunk() {
+  // What is lifted of the trunk leans on arms or head.
+  bool isPropped() const {
+    return settled_.articulation.pose.resting().intersects(
+        {Contact::head, Contact::handNear, Contact::handFar, Contact::forearmNear, Contact::forearmFar});
+  }
+
+  double ofLyingTrunk() const {
     SegmentSet legs, upper;
     for (const Limb limb : kBothLimbs)
       if (!isCarried(thighOf(limb), limb))
@@ -83,11 +98,9 @@ private:
     if (touching_.first > PosedBody::kLumbar) // the pelvis has left the floor
       for (std::size_t i = PosedBody::kPelvis; i < touching_.first; ++i)
         legs.insert(static_cast<Segment>(i));
-    if (touching_.last < PosedBody::kNeck - 1) {
-      upper = beyond(static_cast<Segment>(touching_.last));
-      if (rests(upper)) // propped on arms or head
-        return std::max(length(momentAbout(body_, lumbarAt(touching_.first), legs)),
-                        length(momentAbout(body_, lumbarAt(touching_.last), upper, forces())));
+    if (touching_.last + 1 < PosedBody::kNeck) {
+      if (!isPropped())
+        upper = beyond(static_cast<Segment>(touching_.last));
       for (const Limb limb : kBothLimbs)
         if (isCarried(upperArmOf(limb), limb))
           upper = upper.without(beyond(upperArmOf(limb)));

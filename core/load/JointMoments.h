@@ -8,8 +8,9 @@
 //                  lies is carried. Of one that carries the body: its weight and what pushes against it.
 //   low back       About the foot of the lumbar spine. When the trunk lies: the weight of legs that rest nowhere, or of
 //                  what is lifted of trunk, head and arms (about the lumbar spine's nearest point to the floor; nothing
-//                  when the whole chest lies), whichever is more. Else the weight of the part above or below that rests
-//                  nowhere; where both rest, of the part above with what pushes against it.
+//                  when the whole chest lies, or when arms or head prop it), whichever is more. Else the weight of the
+//                  part above or below that rests nowhere; where both rest, of the part above with what pushes against
+//                  it.
 #pragma once
 
 #include "core/base/Words.h"

@@ -12,7 +12,8 @@ namespace sk = skeleton;
 
 namespace {
 
-constexpr double kTouch = 0.008; // statures: flesh gives way by about so much
+constexpr double kTouch = 0.008;   // statures: flesh gives way by about so much
+constexpr double kGliding = 0.002; // a trunk on its way from one rest to another may be drawn so far above the floor
 constexpr Vec3 kUp{0, 1, 0};
 constexpr double kBalance = 1e5; // how much more balance counts than ease
 constexpr double kEvenness = 1e-4;
@@ -37,8 +38,9 @@ public:
   std::vector<Bearing> bearings(const Touching& touching) {
     bearings_.reserve(NonNegativeFit::kMost);
     for (std::size_t i = touching.first; i <= touching.last; ++i)
-      addSpine(i, kUp);
-    if (resting_.contains(Contact::head))
+      if (touching.points[i])
+        addSpine(i, kUp);
+    if (resting_.contains(Contact::head) || isLow(drawn_.head, sk::kHeadRadius))
       add(Segment::headAndNeck, body_[Segment::headAndNeck].end + drawn_.head - drawn_.crown, kUp);
     for (const Limb limb : kBothLimbs) {
       addArm(limb);
@@ -74,13 +76,17 @@ private:
 
   bool rests(Contact near, Limb limb) const { return resting_.contains(contactOf(near, limb)); }
 
+  static bool isLow(Vec3 centre, double radius) { return centre.y - radius < kTouch; }
+
   void addArm(Limb limb) {
     const auto hand = static_cast<Segment>(index(upperArmOf(limb)) + 2), forearm = parentOf(hand);
-    if (rests(Contact::forearmNear, limb))
+    const PosedArm& arm = drawn_.arms[index(limb)];
+    const bool onForearm = rests(Contact::forearmNear, limb), onHand = rests(Contact::handNear, limb);
+    if (onForearm || isLow(arm.elbow, sk::kElbowRadius))
       add(forearm, body_[forearm].joint, kUp);
-    if (rests(Contact::forearmNear, limb) || rests(Contact::handNear, limb))
+    if (onForearm || onHand || isLow(arm.wrist, sk::kWristRadius))
       add(hand, body_[hand].joint, kUp);
-    if (rests(Contact::handNear, limb))
+    if (onHand)
       add(hand, between(body_[hand].joint, body_[hand].end, kPalm), kUp);
   }
 
@@ -88,13 +94,14 @@ private:
     const auto lower = static_cast<Segment>(index(thighOf(limb)) + 1);
     const PosedLeg& leg = drawn_.legs[index(limb)];
     const Vec3 ankle = body_[lower].end - leg.ankle; // from the drawn ankle to the weighed one
-    if (rests(Contact::kneeNear, limb) || rests(Contact::shinNear, limb))
+    const bool onShin = rests(Contact::shinNear, limb), onFoot = rests(Contact::footNear, limb);
+    if (onShin || rests(Contact::kneeNear, limb) || isLow(leg.knee, sk::kKneeRadius))
       add(lower, body_[lower].joint, kUp);
-    if (rests(Contact::shinNear, limb))
+    if (onShin || isLow(leg.ankle, sk::kAnkleRadius))
       add(lower, body_[lower].end, kUp);
-    if (rests(Contact::footNear, limb) || rests(Contact::heelNear, limb))
+    if (onFoot || rests(Contact::heelNear, limb) || isLow(leg.heel, sk::kHeelRadius))
       add(lower, leg.heel + ankle, kUp);
-    if (rests(Contact::footNear, limb) || rests(Contact::toesNear, limb))
+    if (onFoot || rests(Contact::toesNear, limb) || isLow(leg.toes, sk::kToeRadius))
       add(lower, leg.toes + ankle, kUp);
   }
 
@@ -174,20 +181,30 @@ void put(std::array<Row, 3>& rows, std::size_t column, Vec3 v) {
 
 Touching touchingBelow(const Settled& settled) {
   const Pose& pose = settled.articulation.pose;
-  if (!pose.onSupport(Support::wedge).empty()) // leans on it from the seat up
-    return {PosedBody::kPelvis, PosedBody::kNeck};
-  const EnumSet<Contact> on = pose.resting().without(pose.onSupport(Support::chairBack));
-  std::size_t from = PosedBody::kPelvis, to = PosedBody::kNeck;
-  if (!on.intersects({Contact::back, Contact::front, Contact::side})) {
-    if (!on.intersects({Contact::seat, Contact::upperBack}))
-      return {};
-    from = on.contains(Contact::seat) ? PosedBody::kPelvis : PosedBody::kThorax + 1;
-    to = on.contains(Contact::upperBack) ? PosedBody::kNeck : PosedBody::kLumbar;
-  }
-  const double floor = lowestTrunkBall(settled.body, from, to).height();
+  std::array<double, PosedBody::kNeck + 1> heights;
+  for (std::size_t i = 0; i < heights.size(); ++i)
+    heights[i] = lowestTrunkBall(settled.body, i, i).height();
   Touching touching;
-  for (std::size_t i = from; i <= to; ++i) {
-    if (lowestTrunkBall(settled.body, i, i).height() > floor + kTouch)
+  const auto touch = [&](std::size_t from, std::size_t to, double level) {
+    for (std::size_t i = from; i <= to; ++i)
+      touching.points[i] = touching.points[i] || heights[i] < level + kTouch;
+  };
+  const EnumSet<Contact> on = pose.resting().without(pose.onSupport(Support::chairBack));
+  if (!on.intersects(kTrunkContacts))
+    touch(PosedBody::kPelvis, PosedBody::kNeck, kGliding);
+  const auto touchLowest = [&](std::size_t from, std::size_t to) {
+    touch(from, to, *std::min_element(heights.begin() + from, heights.begin() + to + 1));
+  };
+  if (!pose.onSupport(Support::wedge).empty()) // leans on it from the seat up
+    touch(PosedBody::kPelvis, PosedBody::kNeck, 1);
+  else if (on.intersects({Contact::back, Contact::front, Contact::side}))
+    touchLowest(PosedBody::kPelvis, PosedBody::kNeck);
+  if (on.contains(Contact::seat))
+    touchLowest(PosedBody::kPelvis, PosedBody::kLumbar);
+  if (on.contains(Contact::upperBack))
+    touchLowest(PosedBody::kThorax + 1, PosedBody::kNeck);
+  for (std::size_t i = 0; i < heights.size(); ++i) {
+    if (!touching.points[i])
       continue;
     if (!touching.any())
       touching.first = i;

@@ -21,16 +21,18 @@ struct Bearing {
   Vec3 push; // the direction of its force, of length 1
 };
 
-// The stretch of the spine that lies on the floor, or on what else carries it, in points of PosedBody::spine; none:
-// first > last.
+// Which points of PosedBody::spine lie on the floor or on what else carries the trunk, by the pose's contacts; where it
+// has none of the trunk, wherever the flesh is as low as the floor.
 struct Touching {
-  std::size_t first = 1, last = 0;
+  std::array<bool, PosedBody::kSpinePoints> points{};
+  std::size_t first = 1, last = 0; // of these; none: first > last
 
   bool any() const { return first <= last; }
 };
 Touching touchingBelow(const Settled& settled);
 
-// Of a settled body, in the lengths of `body`: trunk, head, hands, forearms and legs where they rest.
+// Of a settled body, in the lengths of `body`: trunk, head, hands, forearms and legs where they rest, and where they
+// are as low as the floor.
 std::vector<Bearing> bearingsOf(const Settled& settled, const WeighedBody& body);
 
 // One force for each bearing that carries something. Empty when there is none.

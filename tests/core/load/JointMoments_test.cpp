@@ -43,6 +43,8 @@ Pose leaningBack(double degrees) {
   pose.lean = -degrees;
   for (LegAngles& leg : pose.legs)
     leg = {.hip = 90 - degrees + 40, .knee = 80};
+  for (ArmAngles& arm : pose.arms)
+    arm.shoulder = 70;
   pose.on = {Contact::seat, Contact::footNear, Contact::footFar};
   return pose;
 }

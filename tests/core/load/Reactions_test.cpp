@@ -43,7 +43,15 @@ Pose pushUp(double elbow) {
   return pose;
 }
 
-TEST(Reactions, NothingCarriesABodyThatRestsNowhere) { EXPECT_TRUE(Carried(Pose{}).forces.empty()); }
+TEST(Reactions, NothingCarriesWithoutBearings) {
+  EXPECT_TRUE(reactions(weighed(posed(Pose{}), BodyTable::winter), {}).empty());
+}
+
+// A pose that names no contact is put on the floor all the same, and rests with what is lowest.
+TEST(Reactions, WhatIsAsLowAsTheFloorRestsOnIt) {
+  const Carried carried(Pose{});
+  EXPECT_NEAR(carried.share(beyond(Segment::thighNear) | beyond(Segment::thighFar)), 1, 1e-4);
+}
 
 TEST(Reactions, CarryTheWholeWeightAndTurnNothing) {
   for (const Pose& pose : {test::handsAndKnees(), test::standing(), pushUp(0), pushUp(80)}) {
