@@ -40,6 +40,7 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
   buildMenus();
   connect(&settings_, &Settings::changed, this, &MainWindow::applyAppearance);
   connect(&settings_, &Settings::changed, this, &MainWindow::applyMotion);
+  connect(&settings_, &Settings::changed, this, &MainWindow::applyBody);
   connect(&document_, &PlanDocument::changed, this, &MainWindow::updateTitle);
   connect(&document_, &PlanDocument::changed, this, [this] {
     if (redFlags_ && redFlags_->isVisible())
@@ -60,6 +61,7 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
   classWorkspace_->restoreLayout(settings_.layout(QStringLiteral("class")));
   showWorkspace(Workspace::classes);
   applyMotion();
+  applyBody();
   updateTitle();
   updateActions();
 }
@@ -187,6 +189,11 @@ void MainWindow::updateTitle() {
 void MainWindow::applyMotion() {
   classWorkspace_->inspector().setReducedMotion(settings_.reducedMotion());
   movementsWorkspace_->setReducedMotion(settings_.reducedMotion());
+}
+
+void MainWindow::applyBody() {
+  knowledge_.setBodyTable(settings_.bodyTable());
+  document_.setBody(settings_.bodySize());
 }
 
 void MainWindow::applyAppearance() {

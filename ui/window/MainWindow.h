@@ -73,6 +73,7 @@ private:
   void updateTitle();
   void applyAppearance();
   void applyMotion();
+  void applyBody();
   void showStepMenu(const QPoint& at);
   void renameSection(std::size_t section);
   void askSectionName(const QString& title, std::function<void(const QString&)> then, const QString& name = {});
