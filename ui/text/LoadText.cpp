@@ -172,7 +172,7 @@ QString loadPageHtml(const Knowledge& knowledge, const BodySize& size) {
   page += heading(tr("How the figures are told"));
   page += listOf(
       {tr("Newton metres, N\u00b7m: 10 N\u00b7m is about one kilogram held one metre away."),
-       tr("Peak and mean are of one repetition at the tempo of the catalogue."),
+       tr("Peak and mean are of one repetition at the tempo of the step."),
        tr("The low back is also told as a share of two straight legs: what both legs weigh about it when a body that "
           "lies on its back holds them level."),
        tr("Over a class, means are multiplied by the time of work: 100 N\u00b7m \u00d7 min is 100 N\u00b7m for one "
