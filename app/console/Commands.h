@@ -14,6 +14,7 @@ int cardCommand(const Arguments& arguments);
 int sheetCommand(const Arguments& arguments);
 int exportCommand(const Arguments& arguments);
 int redFlagsCommand(const Arguments& arguments);
+int loadCommand(const Arguments& arguments);
 int listCommand(const Arguments& arguments);
 int validateCommand(const Arguments& arguments);
 

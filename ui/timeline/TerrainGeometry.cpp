@@ -68,7 +68,7 @@ double fittingScale(const TerrainScene& scene, const TerrainFrame& frame) {
 }
 
 TerrainGeometry::TerrainGeometry(const TerrainScene& scene, const TerrainFrame& frame, double pixelsPerSecond)
-    : frame_(frame) {
+    : frame_(frame), loadScale_(scene.loadScale) {
   std::vector<TimeScale::Pad> pads;
   qreal before = 0;
   for (const TerrainSection& section : scene.sections) {
@@ -114,6 +114,10 @@ const GapSlot* TerrainGeometry::gap(Place place) const {
 
 qreal TerrainGeometry::effortY(double effort) const {
   return effort_.bottom() - 1 - (effort_.height() - 4) * std::clamp(effort, 0.0, 10.0) / 10.0;
+}
+
+qreal TerrainGeometry::loadY(double newtonMetres) const {
+  return effortY(loadScale_ > 0 ? 10 * newtonMetres / loadScale_ : 0);
 }
 
 // Bands side by side; names that are wider than their band go into a second row rather than over the next name.

@@ -45,6 +45,8 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
   connect(&document_, &PlanDocument::changed, this, [this] {
     if (redFlags_ && redFlags_->isVisible())
       fillRedFlags();
+    if (aboutLoad_ && aboutLoad_->isVisible())
+      fillAboutLoad();
   });
   connect(&document_, &PlanDocument::refused, this,
           [this](Refusal refusal) { statusBar()->showMessage(text(refusal), 6000); });
@@ -101,6 +103,7 @@ void MainWindow::buildHeader() {
   }
 
   classWorkspace_ = new ClassWorkspace(document_, selection_, commands_);
+  connect(classWorkspace_, &ClassWorkspace::aboutLoadWanted, this, &MainWindow::showAboutLoad);
   peopleWorkspace_ = new PeopleWorkspace(document_, people_);
   connect(peopleWorkspace_, &PeopleWorkspace::shownChanged, this, &MainWindow::updateActions);
   connect(peopleWorkspace_, &PeopleWorkspace::sheetWanted, this, &MainWindow::showSheet);
@@ -221,6 +224,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   settings_.setLayout(QStringLiteral("class"), classWorkspace_->layoutState());
   delete cardPreview_;
   delete redFlags_;
+  delete aboutLoad_;
   delete sheet_;
   event->accept();
 }

@@ -95,6 +95,8 @@ private:
   void showSheet(const PersonId& person);
   void showRedFlags();
   void fillRedFlags();
+  void showAboutLoad();
+  void fillAboutLoad();
   void offerRecovery(const QString& file);
   void onChangedOnDisk();
   void report(const Error& error);
@@ -126,6 +128,7 @@ private:
   QAction* redFlagsAction_ = nullptr;
   QPointer<CardPreview> cardPreview_;
   QPointer<TextPreview> redFlags_;
+  QPointer<TextPreview> aboutLoad_;
   QPointer<PersonSheetPreview> sheet_;
   QPointer<QMessageBox> diskQuestion_;
   bool closing_ = false;
