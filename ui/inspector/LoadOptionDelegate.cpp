@@ -77,12 +77,16 @@ QString spoken(const std::vector<OptionLoad>& rows, std::size_t row, bool inUse)
   return parts.join(QStringLiteral(", "));
 }
 
+int rowHeight(const QString& name, int width, const QFont& font) {
+  const QFontMetricsF metrics(font), small(smallFont(font));
+  const QRectF room(0, 0, width - kIndent - 4, 1e4);
+  return static_cast<int>(
+      std::ceil(2 * kAround + metrics.boundingRect(room, Qt::TextWordWrap, name).height() + small.height() + kBar + 3));
+}
+
 QSize LoadOptionDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
   const int width = option.widget ? option.widget->width() : 240;
-  const QFontMetricsF metrics(option.font), small(smallFont(option.font));
-  const QRectF name =
-      metrics.boundingRect(QRectF(0, 0, width - kIndent - 4, 1e4), Qt::TextWordWrap, index.data().toString());
-  return {width, static_cast<int>(std::ceil(2 * kAround + name.height() + small.height() + kBar + 3))};
+  return {width, rowHeight(index.data().toString(), width, option.font)};
 }
 
 void LoadOptionDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {

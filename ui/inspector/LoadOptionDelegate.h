@@ -23,6 +23,9 @@ private:
   const double& full_;
 };
 
+// How tall the row of a name is at a width.
+int rowHeight(const QString& name, int width, const QFont& font);
+
 // The names of the columns, above them.
 class LoadOptionHeader : public QWidget {
   Q_OBJECT

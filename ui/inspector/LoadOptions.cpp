@@ -13,6 +13,29 @@
 
 namespace matwright {
 
+namespace {
+
+// As tall as its rows are at its width.
+class RowList : public QListWidget {
+public:
+  RowList() {
+    QSizePolicy policy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+    policy.setHeightForWidth(true);
+    setSizePolicy(policy);
+  }
+  bool hasHeightForWidth() const override { return true; }
+  int heightForWidth(int width) const override {
+    int height = 0;
+    for (int i = 0; i < count(); ++i)
+      height += rowHeight(item(i)->text(), width, font());
+    return height;
+  }
+  QSize sizeHint() const override { return {200, heightForWidth(200)}; }
+  QSize minimumSizeHint() const override { return {120, 0}; }
+};
+
+} // namespace
+
 QString OptionLoad::shown(std::size_t column) const {
   return column == 0 ? QLocale().toString(values[0], 'f', 0) : momentNumber(values[column]);
 }
@@ -28,15 +51,14 @@ Extreme extremeOf(const std::vector<OptionLoad>& rows, std::size_t row, std::siz
   return own == most->shown(column) ? Extreme::greatest : own == least->shown(column) ? Extreme::least : Extreme::none;
 }
 
-LoadOptions::LoadOptions(QWidget* parent) : QWidget(parent), header_(new LoadOptionHeader), list_(new QListWidget) {
+LoadOptions::LoadOptions(QWidget* parent) : QWidget(parent), header_(new LoadOptionHeader), list_(new RowList) {
   list_->setAccessibleName(tr("Options side by side"));
   list_->setItemDelegate(new LoadOptionDelegate(rows_, inUse_, full_, list_));
   list_->setFrameShape(QFrame::NoFrame);
-  list_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff); // as tall as its rows; the page scrolls
+  list_->setVerticalScrollBarPolicy(Qt::ScrollBarAlwaysOff); // the page scrolls
   list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   list_->setSelectionMode(QAbstractItemView::SingleSelection);
   list_->setResizeMode(QListView::Adjust);
-  list_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   list_->installEventFilter(this);
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
@@ -66,21 +88,6 @@ bool LoadOptions::eventFilter(QObject* watched, QEvent* event) {
   return QWidget::eventFilter(watched, event);
 }
 
-void LoadOptions::resizeEvent(QResizeEvent* event) {
-  QWidget::resizeEvent(event);
-  fit();
-}
-
-// The list is as tall as its rows are at its width.
-void LoadOptions::fit() {
-  list_->doItemsLayout();
-  int height = 2 * list_->frameWidth();
-  for (int i = 0; i < list_->count(); ++i)
-    height += list_->sizeHintForRow(i);
-  if (list_->height() != height)
-    list_->setFixedHeight(height);
-}
-
 void LoadOptions::show(std::vector<OptionLoad> rows, const OptionId& inUse, double full) {
   const bool others = rows_ != rows;
   rows_ = std::move(rows);
@@ -100,7 +107,7 @@ void LoadOptions::show(std::vector<OptionLoad> rows, const OptionId& inUse, doub
     if (rows_[i].id == inUse_)
       list_->setCurrentRow(static_cast<int>(i));
   }
-  fit();
+  list_->updateGeometry();
   list_->viewport()->update();
 }
 

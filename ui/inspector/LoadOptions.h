@@ -43,11 +43,9 @@ Q_SIGNALS:
 
 protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
-  void resizeEvent(QResizeEvent* event) override;
 
 private:
   void choose(int row);
-  void fit();
 
   std::vector<OptionLoad> rows_;
   OptionId inUse_;

@@ -50,8 +50,7 @@ LoadPart::LoadPart(QWidget* parent)
   fold_->setText(tr("Load"));
   fold_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
   fold_->setCheckable(true);
-  fold_->setChecked(true);
-  fold_->setArrowType(Qt::DownArrow);
+  fold_->setArrowType(Qt::RightArrow);
   fold_->setFont(headingFont(font()));
   fold_->setStyleSheet(QStringLiteral("QToolButton { border: 0; padding: 1px 0; background: transparent; }"
                                       "QToolButton:focus, QToolButton:hover { text-decoration: underline; }"));
@@ -65,12 +64,13 @@ LoadPart::LoadPart(QWidget* parent)
   column->addLayout(head);
   column->addWidget(summary_);
   column->addWidget(body_);
-  summary_->hide();
+  body_->hide();
   makeBody();
   connect(fold_, &QToolButton::toggled, this, [this](bool open) {
     fold_->setArrowType(open ? Qt::DownArrow : Qt::RightArrow);
     body_->setVisible(open);
     summary_->setVisible(!open);
+    fill();
   });
   connect(about, &QToolButton::clicked, this, &LoadPart::aboutWanted);
   connect(options_, &LoadOptions::chosen, this, &LoadPart::chosen);
@@ -100,11 +100,29 @@ void LoadPart::makeBody() {
 }
 
 void LoadPart::show(const Snapshot& snapshot, const Movement& movement, const Step& step) {
-  const Loads& loads = *snapshot.knowledge->loads;
-  const double unit = newtonMetres(snapshot.body);
-  const Option* option = findOption(movement, step.option);
-  const std::shared_ptr<const MovementLoad> load = loads.of(posesOf(movement, option), step.tempo);
+  shown_ = snapshot;
+  movement_ = &movement;
+  step_ = step;
+  const auto load = snapshot.knowledge->loads->of(posesOf(movement, findOption(movement, step.option)), step.tempo);
+  QStringList all;
+  for (std::size_t i = 0; i < kLoadedJoints; ++i) {
+    const QString words = jointLoadText(static_cast<LoadedJoint>(i), load->peak, load->mean, snapshot.body);
+    joints_[i].numbers->setText(withCapital(words));
+    all << words;
+  }
+  summary_->setText(withCapital(all.join(QStringLiteral("; "))));
+  fill();
+}
 
+// Options are worked out only once somebody looks at them.
+void LoadPart::fill() {
+  if (!movement_ || !fold_->isChecked())
+    return;
+  const Movement& movement = *movement_;
+  const Loads& loads = *shown_.knowledge->loads;
+  const double unit = newtonMetres(shown_.body);
+  const std::shared_ptr<const MovementLoad> load =
+      loads.of(posesOf(movement, findOption(movement, step_.option)), step_.tempo);
   std::vector<OptionLoad> rows{rowOf(loads, unit, movement, nullptr, tr("as written"))};
   for (const Option& each : movement.options)
     rows.push_back(rowOf(loads, unit, movement, &each, QString::fromStdString(each.name)));
@@ -113,31 +131,24 @@ void LoadPart::show(const Snapshot& snapshot, const Movement& movement, const St
   for (const OptionLoad& row : rows)
     full = std::max(full, *std::max_element(row.values.begin() + 1, row.values.end()));
 
-  whom_->setText(tr("For a body of the settings: %1. Its weight alone, and a limit for nobody.")
-                     .arg(bodyText(loads.table(), snapshot.body)));
-  QStringList all;
-  for (std::size_t i = 0; i < kLoadedJoints; ++i) {
-    const auto joint = static_cast<LoadedJoint>(i);
-    const QString words = jointLoadText(joint, load->peak, load->mean, snapshot.body);
-    joints_[i].numbers->setText(withCapital(words));
-    joints_[i].bar->show(load->peak[i] * unit, load->mean[i] * unit, joint == LoadedJoint::lowBack ? legs : 0, full);
-    all << words;
-  }
   constexpr auto kLowBack = static_cast<std::size_t>(LoadedJoint::lowBack);
+  whom_->setText(tr("For a body of the settings: %1. Its weight alone, and a limit for nobody.")
+                     .arg(bodyText(loads.table(), shown_.body)));
+  for (std::size_t i = 0; i < kLoadedJoints; ++i)
+    joints_[i].bar->show(load->peak[i] * unit, load->mean[i] * unit, i == kLowBack ? legs : 0, full);
   lever_->setText(tr("Peak is %1").arg(leverText(loads.lever(load->peak[kLowBack]))));
   lever_->setToolTip(tr("The upright mark: what two straight legs weigh about the low back, held level"));
-  summary_->setText(withCapital(all.join(QStringLiteral("; "))));
-  chart_->show(load, step.tempo, snapshot.body);
+  chart_->show(load, step_.tempo, shown_.body);
 
   const bool several = rows.size() > 1;
   for (QWidget* part :
        {static_cast<QWidget*>(optionsTitle_), static_cast<QWidget*>(options_), static_cast<QWidget*>(marks_)})
     part->setVisible(several);
-  options_->show(std::move(rows), step.option, full);
+  options_->show(std::move(rows), step_.option, full);
 
   QStringList measured;
-  for (const MeasuredTask* task : snapshot.knowledge->measured.of(movement.id))
-    measured << tr("Measured by others, in a task like this one: %1").arg(measuredText(*task, *snapshot.knowledge));
+  for (const MeasuredTask* task : shown_.knowledge->measured.of(movement.id))
+    measured << tr("Measured by others, in a task like this one: %1").arg(measuredText(*task, *shown_.knowledge));
   showText(measured_, measured.join(QLatin1Char('\n')));
 }
 

@@ -14,8 +14,8 @@ class LoadBar;
 class LoadChart;
 class LoadOptions;
 
-// What the weight of the body asks of low back, hip and shoulder in one step, beside its other options. Can be closed;
-// then one line of it stays.
+// What the weight of the body asks of low back, hip and shoulder in one step, beside its other options. Closed at
+// first, so that what is said of people stays near; then its numbers stand in a few words.
 class LoadPart : public QWidget {
   Q_OBJECT
 
@@ -34,6 +34,11 @@ private:
     LoadBar* bar;
   };
   void makeBody();
+  void fill(); // what is seen when it is open
+
+  Snapshot shown_; // keeps what movement_ points to
+  const Movement* movement_ = nullptr;
+  Step step_;
 
   QToolButton* fold_;
   QLabel* summary_; // while closed

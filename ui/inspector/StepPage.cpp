@@ -69,9 +69,9 @@ StepPage::StepPage(PlanDocument& document, ClassCommands& commands, QWidget* par
   column->addLayout(grid);
   makeFields(*grid);
   column->addSpacing(4);
-  column->addWidget(cautions_);
-  column->addSpacing(4);
   column->addWidget(load_);
+  column->addSpacing(4);
+  column->addWidget(cautions_);
   column->addStretch(1);
   connectFields();
   setFocusProxy(amount_);

@@ -186,7 +186,7 @@ void TerrainPainter::paintLoadAxis() {
       continue;
     const QString words = share < 1 ? momentNumber(scene_.loadScale * share) : momentText(scene_.loadScale);
     const qreal y = std::max(geometry_.loadY(scene_.loadScale * share), strip.top() + small.line / 2 - 3);
-    const qreal width = small.width(words) + 8;
+    const qreal width = small.width(words) + 12;
     const QRectF plate(visible_.right() - width, y - small.line / 2, width, small.line);
     QColor ground = theme_.ground;
     ground.setAlphaF(0.85F);
@@ -195,7 +195,7 @@ void TerrainPainter::paintLoadAxis() {
     painter_.drawRoundedRect(plate, 3, 3);
     painter_.setFont(typefaces_.small);
     painter_.setPen(theme_.ink);
-    painter_.drawText(plate.adjusted(0, 0, -6, 0), Qt::AlignRight | Qt::AlignVCenter | Qt::TextDontClip, words);
+    painter_.drawText(plate.adjusted(0, 0, -8, 0), Qt::AlignRight | Qt::AlignVCenter | Qt::TextDontClip, words);
     painter_.drawLine(QPointF(visible_.right() - 4, y), QPointF(visible_.right(), y));
   }
 }

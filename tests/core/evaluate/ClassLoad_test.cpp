@@ -1,5 +1,4 @@
 #include "core/evaluate/ClassLoad.h"
-#include "core/evaluate/Ways.h"
 #include "tests/support/RestingPoses.h"
 #include "tests/support/SmallKnowledge.h"
 

@@ -20,7 +20,12 @@ using testing::Panels;
 constexpr auto kLowBack = static_cast<std::size_t>(LoadedJoint::lowBack);
 
 struct LoadTest : ::testing::Test, Panels {
-  LoadTest() : panel(document, selection, commands) { testing::layOut(panel, {300, 700}); }
+  LoadTest() : panel(document, selection, commands) {
+    testing::layOut(panel, {300, 700});
+    selection.select(stepOf("saw"));
+    button(QStringLiteral("Load")).click();
+    selection.clear();
+  }
 
   QListWidget& options() { return testing::namedIn<QListWidget>(panel, QStringLiteral("Options side by side")); }
   QString spokenRow(int row) { return options().item(row)->data(Qt::AccessibleTextRole).toString(); }
@@ -117,13 +122,25 @@ TEST(LoadScale, EndsAtARoundNumber) {
   EXPECT_EQ(roundScale(205), 400);
 }
 
-TEST_F(LoadTest, CanBeClosedToOneLine) {
+TEST_F(LoadTest, StaysOpenOrClosedFromStepToStep) {
+  const auto closed = [&] { return !testing::saysIn(panel, QStringLiteral("Options side by side")); };
   selection.select(stepOf("hundred"));
+  EXPECT_FALSE(closed());
   button(QStringLiteral("Load")).click();
-  EXPECT_FALSE(testing::saysIn(panel, QStringLiteral("Options side by side")));
+  EXPECT_TRUE(closed());
   EXPECT_TRUE(testing::saysIn(panel, QStringLiteral("Low back: peak")));
+  selection.select(stepOf("roll-up"));
+  EXPECT_TRUE(closed());
   button(QStringLiteral("Load")).click();
-  EXPECT_TRUE(testing::saysIn(panel, QStringLiteral("Options side by side")));
+  EXPECT_FALSE(closed());
+}
+
+TEST_F(LoadTest, IsClosedAtFirst) {
+  InspectorPanel another(document, selection, commands);
+  testing::layOut(another, {300, 700});
+  selection.select(stepOf("hundred"));
+  EXPECT_FALSE(testing::saysIn(another, QStringLiteral("Options side by side")));
+  EXPECT_TRUE(testing::saysIn(another, QStringLiteral("Low back: peak")));
 }
 
 TEST_F(LoadTest, LeadsToWhatItIsAndIsNotFromAStepAndFromTheClass) {
