@@ -15,6 +15,7 @@ int sheetCommand(const Arguments& arguments);
 int exportCommand(const Arguments& arguments);
 int figureCommand(const Arguments& arguments);
 int redFlagsCommand(const Arguments& arguments);
+int loadCommand(const Arguments& arguments);
 int listCommand(const Arguments& arguments);
 int validateCommand(const Arguments& arguments);
 

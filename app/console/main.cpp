@@ -36,6 +36,10 @@ const std::vector<Command>& commands() {
        {{"-o", "--pose"}, {}, 1, 1},
        figureCommand},
       {"red-flags", "red-flags [-o OUT.pdf [--paper a4|letter]]", {{"-o", "--paper"}, {}, 0, 0}, redFlagsCommand},
+      {"load",
+       "load CLASS [--mass KG] [--stature CM] [--table winter|de-leva-women|de-leva-men] [--json]",
+       {{"--mass", "--stature", "--table"}, {"--json"}, 1, 1},
+       loadCommand},
       {"list", "list movements|positions|conditions [--json]", {{}, {"--json"}, 1, 1}, listCommand},
       {"validate", "validate FILE...", {{}, {}, 1, 10000}, validateCommand},
   };

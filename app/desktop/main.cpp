@@ -14,6 +14,7 @@
 #include <QMessageBox>
 #include <QStandardPaths>
 #include <QStyleFactory>
+#include <QThreadPool>
 #include <csignal>
 #include <spdlog/spdlog.h>
 
@@ -27,6 +28,15 @@ int complain(const QString& text) {
   spdlog::critical("{}", text.toStdString());
   QMessageBox::critical(nullptr, QStringLiteral("Matwright"), text);
   return 2;
+}
+
+// Loads take a while the first time. They are asked for as soon as movements are ranked, so they are begun with while
+// the window opens.
+void workOutLoads(std::shared_ptr<const Knowledge> knowledge) {
+  QThreadPool::globalInstance()->start([knowledge = std::move(knowledge)] {
+    for (const Movement& movement : knowledge->catalogue.movements())
+      knowledge->loads->of(movement, nullptr);
+  });
 }
 
 } // namespace
@@ -65,7 +75,10 @@ int main(int argc, char** argv) {
                       data.filePath(QStringLiteral("Matwright/Demo studio")),
                       data.filePath(QStringLiteral("Matwright/recovery"))};
   Settings settings;
-  MainWindow window(std::make_shared<const Knowledge>(std::move(*knowledge)), settings, std::move(places), today);
+  knowledge->loads = std::make_shared<const Loads>(settings.bodyTable());
+  const auto shared = std::make_shared<const Knowledge>(std::move(*knowledge));
+  workOutLoads(shared);
+  MainWindow window(shared, settings, std::move(places), today);
   window.show();
   window.start(parser.positionalArguments().value(0));
   return QApplication::exec();

@@ -4,18 +4,19 @@
 #include "core/evaluate/Schedule.h"
 #include "core/load/MovementLoad.h"
 
+#include <optional>
 #include <vector>
 
 namespace matwright {
 
 struct StepLoad {
-  ByLoadedJoint peak{}, mean{}; // of a repetition
+  ByLoadedJoint peak{}, mean{}; // of a repetition at the tempo of the step
   double lever = 0;             // the low back's peak as a share of the straight-leg value
   friend bool operator==(const StepLoad&, const StepLoad&) = default;
 };
 
-// Only work counts, not the gaps, and each side of a step like the other. A movement that is not in the catalogue
-// counts for nothing.
+// Of the plan that the schedule is of. Only work counts, not the gaps, and each side of a step like the other. A
+// movement that is not in the catalogue counts for nothing.
 struct ClassLoad {
   std::vector<StepLoad> steps;   // one a step of the schedule
   ByLoadedJoint peak{};          // of all steps
@@ -26,7 +27,10 @@ struct ClassLoad {
 // A share in whole percent, as it is shown and as rules compare it.
 int leverPercent(double share);
 
-StepLoad loadOf(const Loads& loads, const Movement& movement, const Option* option);
-ClassLoad loadOf(const Loads& loads, const Schedule& schedule);
+// The first step with the greatest peak, as an index; nothing when no step asks anything of the joint.
+std::optional<std::size_t> heaviestStep(const ClassLoad& load, LoadedJoint joint);
+
+StepLoad loadOf(const Loads& loads, const Movement& movement, const Option* option, const Tempo& tempo);
+ClassLoad loadOf(const Loads& loads, const Schedule& schedule, const ClassPlan& plan);
 
 } // namespace matwright

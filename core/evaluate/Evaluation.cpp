@@ -33,7 +33,7 @@ Evaluation evaluate(const Knowledge& knowledge, const ClassPlan& plan, std::span
   evaluation.people = group.ids();
   evaluation.schedule = scheduleOf(knowledge.catalogue, knowledge.transitions, group.ways(), plan);
   evaluation.balance = balanceOf(knowledge.transitions, evaluation.schedule);
-  evaluation.load = loadOf(*knowledge.loads, evaluation.schedule);
+  evaluation.load = loadOf(*knowledge.loads, evaluation.schedule, plan);
   evaluation.facts = factsOf(knowledge, evaluation.schedule);
   evaluation.cautions = group.cautionsOn(plan, evaluation.schedule, evaluation.facts);
   evaluation.cautionCounts = countLevels(evaluation.cautions);

@@ -7,6 +7,10 @@
 namespace matwright {
 namespace {
 
+int leverOf(const Loads& loads, const Movement& movement, const Option* option) {
+  return leverPercent(loadOf(loads, movement, option, tempoOf(movement, option)).lever);
+}
+
 // What one resting shape is, or several have together or in common.
 struct Shape {
   FeatureSet features;
@@ -71,7 +75,7 @@ std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& sched
       facts.features |= step.movement->features.without(removed(step));
       facts.effort = effortOf(*step.movement, step.option);
       if (withLevers)
-        facts.lever = leverPercent(loadOf(*knowledge.loads, *step.movement, step.option).lever);
+        facts.lever = leverOf(*knowledge.loads, *step.movement, step.option);
     }
     if (step.option)
       facts.features |= step.option->adds;

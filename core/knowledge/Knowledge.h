@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/knowledge/MeasuredLoads.h"
 #include "core/load/MovementLoad.h"
 #include "core/movement/Catalogue.h"
 #include "core/screening/RedFlags.h"
@@ -14,6 +15,7 @@ struct Knowledge {
   RuleBook rules;
   RedFlags redFlags;
   std::shared_ptr<const Loads> loads = std::make_shared<const Loads>(); // never null
+  MeasuredLoads measured;
 };
 
 } // namespace matwright

@@ -52,6 +52,10 @@ const SegmentRow& rowOf(BodyTable table, SegmentKind kind);
 double gyrationAboutEnd(const SegmentRow& row);
 
 struct BodySize {
+  // Of people whom somebody may want to look at loads for; the tables themselves are of adults.
+  static constexpr double kLeastMass = 30, kMostMass = 200;
+  static constexpr double kLeastStature = 1.20, kMostStature = 2.20;
+
   double mass = 70;      // kg
   double stature = 1.75; // m
   friend bool operator==(const BodySize&, const BodySize&) = default;

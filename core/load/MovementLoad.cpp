@@ -126,8 +126,13 @@ std::size_t Loads::KeyHash::operator()(const Key& key) const {
 }
 
 std::shared_ptr<const MovementLoad> Loads::of(const Movement& movement, const Option* option) const {
+  return of(posesOf(movement, option), tempoOf(movement, option));
+}
+
+std::shared_ptr<const MovementLoad> Loads::of(const KeyPoses& poses, const Tempo& tempo) const {
   constexpr std::size_t kMostKnown = 1000;
-  Key key{posesOf(movement, option), tempoOf(movement, option)};
+  Key key{poses, tempo};
+  key.tempo.secondsPerCount = Seconds(1);
   {
     const std::lock_guard lock(mutex_);
     if (const auto found = known_.find(key); found != known_.end())

@@ -18,6 +18,7 @@ const Format kConditionsFormat{"matwright-conditions", 1, {}};
 const Format kSourcesFormat{"matwright-sources", 1, {}};
 const Format kRulesFormat{"matwright-rules", 1, {}};
 const Format kRedFlagsFormat{"matwright-redflags", 1, {}};
+const Format kMeasuredLoadsFormat{"matwright-measured-loads", 1, {}};
 
 Result<Json> openTree(std::string_view text, const std::string& file, const Format& format) {
   auto tree = parseJson(text, file);

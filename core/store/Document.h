@@ -28,6 +28,6 @@ Json framed(const Format& format);
 
 extern const Format kClassFormat, kPersonFormat, kStudioFormat, kOwnKnowledgeFormat, kStepsFormat;
 extern const Format kPositionsFormat, kChangesFormat, kCatalogueFormat, kConditionsFormat, kSourcesFormat, kRulesFormat,
-    kRedFlagsFormat;
+    kRedFlagsFormat, kMeasuredLoadsFormat;
 
 } // namespace matwright

@@ -59,16 +59,17 @@ Drafts<MovementDraft> readCatalogue(const fs::path& folder, Errors& errors) {
   return drafts;
 }
 
-RedFlagDrafts readRedFlags(const fs::path& file, Errors& errors) {
+// A file that holds more than a list.
+template <class Drafts>
+Drafts readWhole(const fs::path& file, const Format& format, Drafts (*read)(const Json&, Reading&), Errors& errors) {
   const std::string name = file.string();
-  const auto tree =
-      readFile(file).and_then([&](const std::string& text) { return openTree(text, name, kRedFlagsFormat); });
+  const auto tree = readFile(file).and_then([&](const std::string& text) { return openTree(text, name, format); });
   if (!tree) {
     errors.push_back(tree.error());
     return {};
   }
   Reading reading{name, {}, {}, nullptr};
-  RedFlagDrafts drafts = readRedFlagDrafts(*tree, reading);
+  Drafts drafts = read(*tree, reading);
   std::move(reading.errors.begin(), reading.errors.end(), std::back_inserter(errors));
   return drafts;
 }
@@ -118,7 +119,9 @@ Result<Knowledge, std::vector<Error>> readKnowledge(const fs::path& folder) {
   auto conditions = readOne(folder / "screening/conditions.json", kConditionsFormat, readConditionDrafts, errors);
   auto sources = readOne(folder / "screening/sources.json", kSourcesFormat, readSourceDrafts, errors);
   auto rules = readOne(folder / "screening/rules.json", kRulesFormat, readRuleDrafts, errors);
-  auto redFlags = readRedFlags(folder / "screening/redflags.json", errors);
+  auto redFlags = readWhole(folder / "screening/redflags.json", kRedFlagsFormat, readRedFlagDrafts, errors);
+  auto measured =
+      readWhole(folder / "screening/measured-loads.json", kMeasuredLoadsFormat, readMeasuredLoadDrafts, errors);
 
   checkPositions(positions.list, errors);
   checkChanges(changes.list, positions.ifWhole(), errors);
@@ -127,15 +130,19 @@ Result<Knowledge, std::vector<Error>> readKnowledge(const fs::path& folder) {
   checkSources(sources.list, errors);
   checkRules(rules.list, conditions.ifWhole(), sources.ifWhole(), errors);
   checkRedFlags(redFlags, conditions.ifWhole(), sources.ifWhole(), errors);
+  checkMeasuredLoads(measured, movements.ifWhole(), sources.ifWhole(), errors);
   if (!errors.empty())
     return failure(std::move(errors));
 
-  return Knowledge{
-      Catalogue(valuesOf(movements.list, &MovementDraft::movement)),
-      TransitionGraph(valuesOf(positions.list, &PositionDraft::position), valuesOf(changes.list, &ChangeDraft::change)),
-      RuleBook{valuesOf(conditions.list, &ConditionDraft::condition), valuesOf(sources.list, &SourceDraft::source),
-               valuesOf(rules.list, &RuleDraft::rule)},
-      RedFlags{valuesOf(redFlags.groups, &RedFlagDraft::group), std::move(redFlags.closing)}};
+  Knowledge knowledge;
+  knowledge.catalogue = Catalogue(valuesOf(movements.list, &MovementDraft::movement));
+  knowledge.transitions =
+      TransitionGraph(valuesOf(positions.list, &PositionDraft::position), valuesOf(changes.list, &ChangeDraft::change));
+  knowledge.rules = {valuesOf(conditions.list, &ConditionDraft::condition),
+                     valuesOf(sources.list, &SourceDraft::source), valuesOf(rules.list, &RuleDraft::rule)};
+  knowledge.redFlags = {valuesOf(redFlags.groups, &RedFlagDraft::group), std::move(redFlags.closing)};
+  knowledge.measured = {valuesOf(measured.tasks, &MeasuredTaskDraft::task), std::move(measured.closing)};
+  return knowledge;
 }
 
 } // namespace matwright

@@ -64,6 +64,16 @@ struct RedFlagDrafts {
   std::vector<std::string> closing;
 };
 
+struct MeasuredTaskDraft {
+  MeasuredTask task;
+  Origin origin;
+};
+
+struct MeasuredLoadDrafts {
+  std::vector<MeasuredTaskDraft> tasks;
+  std::vector<std::string> closing;
+};
+
 std::vector<PositionDraft> readPositionDrafts(const Json& tree, Reading& reading);
 std::vector<ChangeDraft> readChangeDrafts(const Json& tree, Reading& reading);
 std::vector<MovementDraft> readMovementDrafts(const Json& tree, Reading& reading);
@@ -71,6 +81,7 @@ std::vector<ConditionDraft> readConditionDrafts(const Json& tree, Reading& readi
 std::vector<SourceDraft> readSourceDrafts(const Json& tree, Reading& reading);
 std::vector<RuleDraft> readRuleDrafts(const Json& tree, Reading& reading);
 RedFlagDrafts readRedFlagDrafts(const Json& tree, Reading& reading);
+MeasuredLoadDrafts readMeasuredLoadDrafts(const Json& tree, Reading& reading);
 
 // The entries of a list on their own, for files that hold more than one kind. Nothing for an absent list.
 std::vector<MovementDraft> readMovementList(const std::optional<Spot>& spot);
@@ -110,5 +121,8 @@ void checkRules(const std::vector<RuleDraft>& rules, const std::vector<Condition
 // Unique ids, and conditions and sources that are there.
 void checkRedFlags(const RedFlagDrafts& drafts, const std::vector<ConditionDraft>* conditions,
                    const std::vector<SourceDraft>* sources, Errors& errors);
+// Unique ids, and movements and sources that are there, each once in a task.
+void checkMeasuredLoads(const MeasuredLoadDrafts& drafts, const std::vector<MovementDraft>* movements,
+                        const std::vector<SourceDraft>* sources, Errors& errors);
 
 } // namespace matwright

@@ -137,6 +137,26 @@ void checkRedFlags(const RedFlagDrafts& drafts, const std::vector<ConditionDraft
   }
 }
 
+void checkMeasuredLoads(const MeasuredLoadDrafts& drafts, const std::vector<MovementDraft>* movements,
+                        const std::vector<SourceDraft>* sources, Errors& errors) {
+  const Cited cited = idsOf(sources);
+  OnceEach ids(errors);
+  for (const MeasuredTaskDraft& draft : drafts.tasks) {
+    const MeasuredTask& task = draft.task;
+    ids.see(task.id, draft.origin, "/id");
+    OnceEach once(errors);
+    for (std::size_t i = 0; i < task.movements.size(); ++i) {
+      const MovementId& named = task.movements[i];
+      once.see(named.value, draft.origin, entry("movements", i, ""));
+      if (movements && !named.empty() &&
+          std::none_of(movements->begin(), movements->end(),
+                       [&](const MovementDraft& each) { return each.movement.id == named; }))
+        noteAt(errors, draft.origin, entry("movements", i, ""), ErrorCode::unknownReference, "a movement", named.value);
+    }
+    checkCited(task.sources, draft.origin, cited, errors);
+  }
+}
+
 void checkRules(const std::vector<RuleDraft>& rules, const std::vector<ConditionDraft>* conditions,
                 const std::vector<SourceDraft>* sources, Errors& errors) {
   std::unordered_map<ConditionId, const Condition*> known;

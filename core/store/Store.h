@@ -92,7 +92,8 @@ enum class DocumentKind {
   conditions,
   sources,
   rules,
-  redFlags
+  redFlags,
+  measuredLoads
 };
 
 // Which kind of file the text says it is by its root `format`; an Error when it is not JSON or says something unknown.

@@ -10,7 +10,7 @@
 namespace matwright {
 namespace {
 
-const std::array<std::pair<DocumentKind, const Format*>, 11> kKinds = {{
+const std::array<std::pair<DocumentKind, const Format*>, 12> kKinds = {{
     {DocumentKind::classPlan, &kClassFormat},
     {DocumentKind::person, &kPersonFormat},
     {DocumentKind::studio, &kStudioFormat},
@@ -22,6 +22,7 @@ const std::array<std::pair<DocumentKind, const Format*>, 11> kKinds = {{
     {DocumentKind::sources, &kSourcesFormat},
     {DocumentKind::rules, &kRulesFormat},
     {DocumentKind::redFlags, &kRedFlagsFormat},
+    {DocumentKind::measuredLoads, &kMeasuredLoadsFormat},
 }};
 
 const Format& formatOf(DocumentKind kind) {
@@ -149,6 +150,9 @@ void decode(DocumentKind kind, const Json& tree, const Knowledge* knowledge, Rea
     return;
   case DocumentKind::redFlags:
     checkRedFlags(readRedFlagDrafts(tree, reading), nullptr, nullptr, errors);
+    return;
+  case DocumentKind::measuredLoads:
+    checkMeasuredLoads(readMeasuredLoadDrafts(tree, reading), nullptr, nullptr, errors);
     return;
   }
 }

@@ -6,6 +6,7 @@
 #include <fstream>
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
+#include <sstream>
 #include <string>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -263,6 +264,53 @@ TEST_F(Console, ASheetNeedsAPersonWhoComesToTheClassAndADayOfTheCalendar) {
   EXPECT_EQ(run({"sheet", wednesday}).code, 2);
   EXPECT_EQ(run({"sheet", rosa, "-o", (folder / "sheet.pdf").string(), "--paper", "a5"}).code, 2);
   EXPECT_FALSE(std::filesystem::exists(folder / "sheet.pdf"));
+}
+
+TEST_F(Console, TellsTheLoadOfEveryStepAndOfTheClassWithItsLimits) {
+  const Answer answer = run({"load", thursday});
+  ASSERT_EQ(answer.code, 0) << answer.err;
+  const Json plan = Json::parse(textOf(thursday));
+  std::size_t steps = 0;
+  for (const Json& section : plan["sections"])
+    steps += section["steps"].size();
+  std::size_t lines = 0;
+  std::istringstream text(answer.out);
+  for (std::string line; std::getline(text, line);)
+    lines += line.find(": low back ") != std::string::npos ? 1 : 0;
+  EXPECT_EQ(lines, steps);
+  EXPECT_NE(answer.out.find("for Winter (men and women alike), 175 cm, 70 kg"), std::string::npos) << answer.out;
+  EXPECT_NE(answer.out.find("Whole class\n  low back: "), std::string::npos);
+  EXPECT_NE(answer.out.find("N\u00b7m \u00d7 min"), std::string::npos);
+  EXPECT_NE(answer.out.find("a limit for nobody"), std::string::npos);
+}
+
+TEST_F(Console, TellsLoadsForTheBodyThatIsAskedFor) {
+  const auto peak = [&](const std::vector<std::string>& more) {
+    std::vector<std::string> words{"load", thursday, "--json"};
+    words.insert(words.end(), more.begin(), more.end());
+    const Answer answer = run(words);
+    EXPECT_EQ(answer.code, 0) << answer.err;
+    const Json tree = Json::parse(answer.out);
+    EXPECT_EQ(tree["format"], "matwright-load");
+    EXPECT_FALSE(tree["steps"].empty());
+    EXPECT_FALSE(tree["notice"].get<std::string>().empty());
+    return tree["peak"]["low-back"].get<double>();
+  };
+  // Moments grow with mass times stature, whatever the pose: rounding leaves a tenth.
+  const double usual = peak({});
+  EXPECT_GT(usual, 20);
+  EXPECT_NEAR(peak({"--mass", "35"}), usual / 2, 0.11);
+  EXPECT_NEAR(peak({"--mass=140", "--stature=210"}), usual * 2 * 1.2, 0.2);
+  EXPECT_NE(peak({"--table", "de-leva-women"}), usual);
+  for (const auto& wrong : std::vector<std::vector<std::string>>{
+           {"--mass", "7"}, {"--stature", "1.75"}, {"--table", "nobody"}, {"--mass", "70kg"}}) {
+    std::vector<std::string> words{"load", thursday};
+    words.insert(words.end(), wrong.begin(), wrong.end());
+    const Answer answer = run(words);
+    EXPECT_EQ(answer.code, 2);
+    EXPECT_NE(answer.err.find(wrong[0]), std::string::npos);
+    EXPECT_TRUE(answer.out.empty());
+  }
 }
 
 TEST_F(Console, PrintsTheRedFlagsOrWritesThem) {

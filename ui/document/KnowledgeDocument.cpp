@@ -16,6 +16,13 @@ template <class Value> void put(std::vector<Value>& values, const Value& value) 
 KnowledgeDocument::KnowledgeDocument(std::shared_ptr<const Knowledge> builtIn, QObject* parent)
     : QObject(parent), builtIn_(std::move(builtIn)), knowledge_(builtIn_) {}
 
+void KnowledgeDocument::setBodyTable(BodyTable table) {
+  if (table == loads_->table())
+    return;
+  loads_ = std::make_shared<const Loads>(table);
+  show(own_);
+}
+
 void KnowledgeDocument::load(OwnKnowledge own) {
   undoStack_.clear();
   ++gesture_;
@@ -173,7 +180,9 @@ Result<ConditionId, std::vector<Error>> KnowledgeDocument::addCopyOf(const Condi
 
 void KnowledgeDocument::show(Shared own) {
   own_ = std::move(own);
-  knowledge_ = std::make_shared<const Knowledge>(layered(*builtIn_, *own_));
+  Knowledge both = layered(*builtIn_, *own_);
+  both.loads = loads_;
+  knowledge_ = std::make_shared<const Knowledge>(std::move(both));
   Q_EMIT changed();
 }
 

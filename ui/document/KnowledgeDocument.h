@@ -26,6 +26,9 @@ public:
   // Both together; another value after every change, so what was shared before stays as it is.
   std::shared_ptr<const Knowledge> knowledge() const { return knowledge_; }
 
+  // The table by which loads are worked out. A way of looking, so it is in no file and no undo list.
+  void setBodyTable(BodyTable table);
+
   // Other knowledge of one's own altogether; the undo list starts anew.
   void load(OwnKnowledge own);
   // The same with nothing, for a studio whose own knowledge cannot be read. All changes are refused with these errors
@@ -81,6 +84,7 @@ private:
   void show(Shared own);
 
   std::shared_ptr<const Knowledge> builtIn_;
+  std::shared_ptr<const Loads> loads_ = builtIn_->loads; // kept over changes: they go by poses, whosever these are
   Shared own_ = std::make_shared<const OwnKnowledge>();
   std::shared_ptr<const Knowledge> knowledge_;
   std::vector<Error> lockedBy_;

@@ -83,7 +83,7 @@ Snapshot PlanDocument::snapshotOf(quint64 revision, std::shared_ptr<const ClassP
                  return std::find(seenPeople_.begin(), seenPeople_.end(), person) != seenPeople_.end();
                });
   auto seen = people.empty() ? evaluation : std::make_shared<const Evaluation>(seenFor(*evaluation, people));
-  return {revision, knowledge_, std::move(plan), std::move(evaluation), std::move(people), std::move(seen)};
+  return {revision, knowledge_, std::move(plan), std::move(evaluation), std::move(people), std::move(seen), body_};
 }
 
 void PlanDocument::setSeenPeople(std::vector<PersonId> people) {
@@ -91,6 +91,15 @@ void PlanDocument::setSeenPeople(std::vector<PersonId> people) {
     return;
   seenPeople_ = std::move(people);
   show(snapshot_.plan);
+}
+
+void PlanDocument::setBody(const BodySize& body) {
+  if (body == body_)
+    return;
+  body_ = body;
+  ++snapshot_.revision;
+  snapshot_.body = body;
+  Q_EMIT changed();
 }
 
 } // namespace matwright

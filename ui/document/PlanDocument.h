@@ -22,6 +22,7 @@ struct Snapshot {
   std::shared_ptr<const Evaluation> evaluation;
   std::vector<PersonId> seenPeople;       // those in the class whom it is seen for; empty: everybody
   std::shared_ptr<const Evaluation> seen; // as seenFor() leaves it for them; the same value for everybody
+  BodySize body;                          // in which its loads are told
 };
 
 class PlanDocument : public QObject {
@@ -62,6 +63,8 @@ public:
   // Whom the class is seen for; nobody: everybody. A way of looking, so it is in no file and no undo list. Who leaves
   // the class is forgotten when another class is loaded, not before: undo brings her back.
   void setSeenPeople(std::vector<PersonId> people);
+  // The body in which views tell loads; the evaluation does not depend on it. In no file and no undo list.
+  void setBody(const BodySize& body);
 
   QUndoStack* undoStack() { return &undoStack_; }
   const QUndoStack* undoStack() const { return &undoStack_; }
@@ -80,6 +83,7 @@ private:
   std::shared_ptr<const Knowledge> knowledge_;
   std::function<Date()> today_;
   std::vector<Person> roster_;
+  BodySize body_;
   std::vector<PersonId> seenPeople_; // as chosen, whether or not they are in the class
   Snapshot snapshot_;
   QUndoStack undoStack_;

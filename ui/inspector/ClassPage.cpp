@@ -4,6 +4,7 @@
 #include "ui/controls/Fields.h"
 #include "ui/controls/Labels.h"
 #include "ui/inspector/ClassList.h"
+#include "ui/inspector/ClassLoadPart.h"
 
 #include <QDoubleSpinBox>
 #include <QGridLayout>
@@ -25,7 +26,7 @@ ClassPage::ClassPage(PlanDocument& document, QWidget* parent)
     : QWidget(parent), document_(document), name_(lineField(tr("Name of the class"), kLongestName)),
       date_(new DateField(tr("Date of the class"), tr("No date: set one"))), target_(new QSpinBox),
       note_(new NoteField(tr("Note on the class"), kLongestNote, 4)), mobility_(new QDoubleSpinBox),
-      words_(new QSpinBox), settle_(new QSpinBox), people_(new ClassList(document)) {
+      words_(new QSpinBox), settle_(new QSpinBox), people_(new ClassList(document)), load_(new ClassLoadPart) {
   target_->setRange(static_cast<int>(ClassPlan::kShortestTarget.minutes()),
                     static_cast<int>(ClassPlan::kLongestTarget.minutes()));
   target_->setSuffix(tr(" min"));
@@ -67,6 +68,7 @@ ClassPage::ClassPage(PlanDocument& document, QWidget* parent)
   add(tr("Settling"), settle_, tr("From being there to the first count"));
   column->addWidget(softLabel(tr("Choose a step to see and change it here.")));
   column->addWidget(people_);
+  column->addWidget(load_);
   column->addStretch(1);
   for (QWidget* field : {static_cast<QWidget*>(target_), static_cast<QWidget*>(mobility_),
                          static_cast<QWidget*>(words_), static_cast<QWidget*>(settle_)})
@@ -77,6 +79,7 @@ ClassPage::ClassPage(PlanDocument& document, QWidget* parent)
 }
 
 void ClassPage::connectFields() {
+  connect(load_, &ClassLoadPart::aboutWanted, this, &ClassPage::aboutLoadWanted);
   connect(name_, &QLineEdit::textEdited, this, [this](const QString& name) {
     // A class is never without a name; while the field is empty, the last one stands.
     if (!name.trimmed().isEmpty())
@@ -133,6 +136,7 @@ void ClassPage::refresh() {
   showValue(words_, static_cast<int>(std::lround(plan.pace.wordsPerMinute)));
   showValue(settle_, static_cast<int>(std::lround(plan.pace.settle.value())));
   people_->refresh();
+  load_->show(document_.snapshot());
 }
 
 } // namespace matwright

@@ -11,6 +11,7 @@ class QSpinBox;
 namespace matwright {
 
 class ClassList;
+class ClassLoadPart;
 class DateField;
 class NoteField;
 
@@ -22,6 +23,9 @@ public:
   explicit ClassPage(PlanDocument& document, QWidget* parent = nullptr);
 
   void refresh();
+
+Q_SIGNALS:
+  void aboutLoadWanted();
 
 private:
   void connectFields();
@@ -37,6 +41,7 @@ private:
   QSpinBox* words_;
   QSpinBox* settle_;
   ClassList* people_;
+  ClassLoadPart* load_;
 };
 
 } // namespace matwright

@@ -24,6 +24,8 @@ InspectorPanel::InspectorPanel(PlanDocument& document, StepSelection& selection,
   setWidget(pages);
   setMinimumWidth(260);
 
+  connect(class_, &ClassPage::aboutLoadWanted, this, &InspectorPanel::aboutLoadWanted);
+  connect(step_, &StepPage::aboutLoadWanted, this, &InspectorPanel::aboutLoadWanted);
   connect(&document, &PlanDocument::changed, this, &InspectorPanel::refresh);
   connect(&selection, &StepSelection::changed, this, [this] {
     document_.sealGesture();

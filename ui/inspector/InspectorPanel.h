@@ -19,6 +19,9 @@ public:
 
   void setReducedMotion(bool reduced); // the figure stands still
 
+Q_SIGNALS:
+  void aboutLoadWanted(); // somebody wants to read what load figures are
+
 private:
   void refresh();
 

@@ -5,6 +5,7 @@
 #include "ui/controls/SaveFigure.h"
 #include "ui/controls/TempoEditor.h"
 #include "ui/figure/FigureView.h"
+#include "ui/inspector/LoadPart.h"
 #include "ui/inspector/OptionChoice.h"
 #include "ui/inspector/StepCautions.h"
 #include "ui/inspector/StepFactsText.h"
@@ -46,7 +47,8 @@ StepPage::StepPage(PlanDocument& document, ClassCommands& commands, QWidget* par
       unknown_(plainLabel({})), figure_(new FigureView), move_(new QToolButton), amount_(new QSpinBox),
       unit_(new QComboBox), side_(new QComboBox), option_(new OptionChoice), tempo_(new TempoEditor),
       work_(plainLabel({})), wayIn_(plainLabel({})), gap_(softLabel({})), setUp_(plainLabel({})),
-      action_(plainLabel({})), note_(new NoteField(tr("Note"), kLongestNote, 2)), cautions_(new StepCautions) {
+      action_(plainLabel({})), note_(new NoteField(tr("Note"), kLongestNote, 2)), cautions_(new StepCautions),
+      load_(new LoadPart) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 10);
   column->setSpacing(6);
@@ -68,6 +70,8 @@ StepPage::StepPage(PlanDocument& document, ClassCommands& commands, QWidget* par
   grid->setVerticalSpacing(6);
   column->addLayout(grid);
   makeFields(*grid);
+  column->addSpacing(4);
+  column->addWidget(load_);
   column->addSpacing(4);
   column->addWidget(cautions_);
   column->addStretch(1);
@@ -130,6 +134,8 @@ void StepPage::connectFields() {
     document_.perform(SetOnlySide{id_, side}, tr("Change the side of %1").arg(commands_.describe({id_})));
   });
   connect(option_, &OptionChoice::chosen, this, &StepPage::chooseOption);
+  connect(load_, &LoadPart::chosen, this, &StepPage::chooseOption);
+  connect(load_, &LoadPart::aboutWanted, this, &StepPage::aboutLoadWanted);
   connect(tempo_, &TempoEditor::edited, this, [this](const Tempo& tempo, const QString& field) {
     document_.perform(SetTempo{id_, tempo}, tr("Change the tempo of %1").arg(commands_.describe({id_})),
                       field.isEmpty() ? QString() : key(QStringLiteral("tempo/") + field));
@@ -196,7 +202,7 @@ void StepPage::showMovement(const Step& now, const Movement* movement) {
   for (QWidget* part :
        {static_cast<QWidget*>(figure_), static_cast<QWidget*>(move_), static_cast<QWidget*>(option_),
         static_cast<QWidget*>(optionLabel_), static_cast<QWidget*>(setUpLabel_), static_cast<QWidget*>(setUp_),
-        static_cast<QWidget*>(actionLabel_), static_cast<QWidget*>(action_)})
+        static_cast<QWidget*>(actionLabel_), static_cast<QWidget*>(action_), static_cast<QWidget*>(load_)})
     part->setVisible(movement != nullptr);
   const bool sided = movement && movement->sides == Sides::each;
   side_->setVisible(sided);
@@ -210,6 +216,7 @@ void StepPage::showMovement(const Step& now, const Movement* movement) {
   figure_->setRegions({movement->regions.front()});
   figure_->showMovement(posesOf(*movement, option), now.tempo, words);
   option_->show(*movement, now.option);
+  load_->show(document_.snapshot(), *movement, now);
   setUp_->setText(QString::fromStdString(movement->setUp));
   action_->setText(QString::fromStdString(movement->action));
 }

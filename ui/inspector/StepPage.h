@@ -13,6 +13,7 @@ class QToolButton;
 namespace matwright {
 
 class FigureView;
+class LoadPart;
 class NoteField;
 class OptionChoice;
 class StepCautions;
@@ -27,6 +28,9 @@ public:
 
   void show(StepId step); // which must be in the class
   void setReducedMotion(bool reduced);
+
+Q_SIGNALS:
+  void aboutLoadWanted();
 
 private:
   void makeFields(QGridLayout& grid);
@@ -56,6 +60,7 @@ private:
   QLabel *setUpLabel_, *setUp_, *actionLabel_, *action_;
   NoteField* note_;
   StepCautions* cautions_;
+  LoadPart* load_;
 };
 
 } // namespace matwright

@@ -2,6 +2,8 @@
 
 #include <QFileInfo>
 #include <QLocale>
+#include <algorithm>
+#include <cmath>
 
 namespace matwright {
 namespace {
@@ -10,6 +12,9 @@ constexpr char kAppearance[] = "appearance"; // system, light, dark
 constexpr char kPaper[] = "paper";           // a4, letter
 constexpr char kNamesOnCard[] = "namesOnCard";
 constexpr char kReducedMotion[] = "reducedMotion";
+constexpr char kBodyTable[] = "loads/table";     // the words of BodyTable
+constexpr char kStature[] = "loads/centimetres"; // of the body
+constexpr char kMass[] = "loads/kilograms";
 constexpr char kRecent[] = "recentClasses";
 constexpr char kLayout[] = "layout/";
 
@@ -53,6 +58,28 @@ bool Settings::namesOnCard() const { return settings_.value(key(kNamesOnCard), f
 void Settings::setNamesOnCard(bool names) { store(kNamesOnCard, names); }
 bool Settings::reducedMotion() const { return settings_.value(key(kReducedMotion), false).toBool(); }
 void Settings::setReducedMotion(bool reduced) { store(kReducedMotion, reduced); }
+
+BodyTable Settings::bodyTable() const {
+  return fromWord<BodyTable>(settings_.value(key(kBodyTable)).toString().toStdString()).value_or(BodyTable::winter);
+}
+
+void Settings::setBodyTable(BodyTable table) {
+  const std::string_view name = word(table);
+  store(kBodyTable, QString::fromLatin1(name.data(), static_cast<qsizetype>(name.size())));
+}
+
+BodySize Settings::bodySize() const {
+  const BodySize usual;
+  const int centimetres = settings_.value(key(kStature), static_cast<int>(std::lround(usual.stature * 100))).toInt();
+  const int kilograms = settings_.value(key(kMass), static_cast<int>(std::lround(usual.mass))).toInt();
+  return {.mass = std::clamp<double>(kilograms, BodySize::kLeastMass, BodySize::kMostMass),
+          .stature = std::clamp(centimetres / 100.0, BodySize::kLeastStature, BodySize::kMostStature)};
+}
+
+void Settings::setBodySize(const BodySize& size) {
+  settings_.setValue(key(kStature), static_cast<int>(std::lround(size.stature * 100)));
+  store(kMass, static_cast<int>(std::lround(size.mass)));
+}
 
 QStringList Settings::recentClasses() const {
   QStringList existing;

@@ -2,6 +2,8 @@
 // Settings.cpp and nowhere else.
 #pragma once
 
+#include "core/load/BodyTable.h"
+
 #include <QByteArray>
 #include <QObject>
 #include <QSettings>
@@ -28,6 +30,10 @@ public:
   void setNamesOnCard(bool names);
   bool reducedMotion() const;
   void setReducedMotion(bool reduced);
+  BodyTable bodyTable() const; // by which loads are worked out
+  void setBodyTable(BodyTable table);
+  BodySize bodySize() const; // in which they are told, in whole centimetres and kilograms
+  void setBodySize(const BodySize& size);
 
   QStringList recentClasses() const; // most recent first, those that still exist
   void noteRecent(const QString& file);

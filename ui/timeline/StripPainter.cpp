@@ -1,4 +1,5 @@
 // What stands under the terrain on the same scale: ruler, effort, spine.
+#include "ui/text/LoadText.h"
 #include "ui/text/VocabularyText.h"
 #include "ui/timeline/TerrainPainter.h"
 
@@ -18,6 +19,15 @@ struct TerrainPainterText {
 QString tickText(Seconds at) {
   const long whole = std::lround(at.value());
   return whole % 60 == 0 ? QString::number(whole / 60) : clock(at);
+}
+
+// What tells the line of loads from the others.
+void paintLoadMark(QPainter& painter, QPointF centre, const Theme& theme) {
+  constexpr qreal kHalf = 3.2;
+  painter.setPen(QPen(theme.ground, 0.8));
+  painter.setBrush(theme.ink);
+  painter.drawPolygon(QPolygonF({centre + QPointF(-kHalf, 0), centre + QPointF(0, -kHalf), centre + QPointF(kHalf, 0),
+                                 centre + QPointF(0, kHalf)}));
 }
 
 } // namespace
@@ -94,25 +104,99 @@ void TerrainPainter::paintEffort() {
   painter_.setPen(QPen(theme_.inkSoft, 1));
   painter_.drawLine(QPointF(visible_.left(), floor + 0.5), QPointF(visible_.right(), floor + 0.5));
 
-  if (scene_.length.value() > 0) {
-    QPainterPath wished;
-    const qreal from = std::max(0.0, visible_.left()), to = std::min(geometry_.endX(), visible_.right());
-    bool drawing = false;
-    for (qreal x = from; x <= to; x += 3) {
-      if (geometry_.scale().isInPad(x)) { // no time passes there
-        drawing = false;
-        continue;
-      }
-      const QPointF point(x, geometry_.effortY(wishedEffort(geometry_.scale().timeOf(x), scene_.length)));
-      if (drawing)
-        wished.lineTo(point);
-      else
-        wished.moveTo(point);
-      drawing = true;
+  paintWishedEffort();
+  paintLoad();
+}
+
+void TerrainPainter::paintWishedEffort() {
+  if (scene_.length.value() <= 0)
+    return;
+  QPainterPath wished;
+  const qreal from = std::max(0.0, visible_.left()), to = std::min(geometry_.endX(), visible_.right());
+  bool drawing = false;
+  for (qreal x = from; x <= to; x += 3) {
+    if (geometry_.scale().isInPad(x)) { // no time passes there
+      drawing = false;
+      continue;
     }
-    painter_.setPen(QPen(theme_.ink, 1.2, Qt::DashLine));
-    painter_.setBrush(Qt::NoBrush);
-    painter_.drawPath(wished);
+    const QPointF point(x, geometry_.effortY(wishedEffort(geometry_.scale().timeOf(x), scene_.length)));
+    if (drawing)
+      wished.lineTo(point);
+    else
+      wished.moveTo(point);
+    drawing = true;
+  }
+  painter_.setPen(QPen(theme_.ink, 1.2, Qt::DashLine));
+  painter_.setBrush(Qt::NoBrush);
+  painter_.drawPath(wished);
+}
+
+// The mean of each step as a line with a diamond, from which a thinner one goes up to the peak.
+void TerrainPainter::paintLoad() {
+  if (scene_.loadScale <= 0)
+    return;
+  for (std::size_t i = 0; i < geometry_.blocks().size(); ++i) {
+    const QRectF& block = geometry_.blocks()[i].rect;
+    const TerrainStep& step = scene_.steps[i];
+    if (!step.pose || !isVisible(block.left(), block.right()))
+      continue;
+    const qreal mean = geometry_.loadY(step.load), peak = geometry_.loadY(step.loadPeak);
+    const QPointF centre(block.center().x(), mean);
+    if (mean - peak > 4) {
+      painter_.setPen(QPen(theme_.inkSoft, 1));
+      painter_.drawLine(centre, QPointF(centre.x(), peak));
+      const qreal half = std::min(4.0, block.width() / 2);
+      painter_.drawLine(QPointF(centre.x() - half, peak), QPointF(centre.x() + half, peak));
+    }
+    painter_.setPen(QPen(theme_.ink, 1.6));
+    painter_.drawLine(QPointF(block.left(), mean), QPointF(block.right(), mean));
+    paintLoadMark(painter_, centre, theme_);
+  }
+}
+
+void TerrainPainter::paintStripLegend() {
+  const TerrainFrame& frame = geometry_.frame();
+  const QRectF& strip = geometry_.effortStrip();
+  const qreal left = visible_.left() - frame.gutter + 8, line = frame.fonts.small.line;
+  const bool both = scene_.loadScale > 0;
+  const qreal top = strip.center().y() - (both ? line + 1 : line / 2);
+  const auto say = [&](qreal x, qreal y, const QString& words) {
+    paintLines(QRectF(x, y, frame.gutter - (x - left) - 30, line), {words}, typefaces_.small, theme_.inkSoft, line,
+               Qt::AlignLeft);
+  };
+  say(left, top, TerrainPainterText::tr("Effort"));
+  if (!both)
+    return;
+  const qreal second = top + line + 2, middle = second + line / 2;
+  painter_.setPen(QPen(theme_.ink, 1.6));
+  painter_.drawLine(QPointF(left - 4, middle), QPointF(left + 10, middle));
+  paintLoadMark(painter_, {left + 3, middle}, theme_);
+  say(left + 14, second, TerrainPainterText::tr("Low back"));
+}
+
+// At the right border, where the scale of the loads stands.
+void TerrainPainter::paintLoadAxis() {
+  if (scene_.loadScale <= 0)
+    return;
+  const TextMeasure& small = geometry_.frame().fonts.small;
+  const QRectF& strip = geometry_.effortStrip();
+  const bool roomy = strip.height() >= 3 * small.line;
+  for (const double share : {0.5, 1.0}) {
+    if (share < 1 && !roomy)
+      continue;
+    const QString words = share < 1 ? momentNumber(scene_.loadScale * share) : momentText(scene_.loadScale);
+    const qreal y = std::max(geometry_.loadY(scene_.loadScale * share), strip.top() + small.line / 2 - 3);
+    const qreal width = small.width(words) + 12;
+    const QRectF plate(visible_.right() - width, y - small.line / 2, width, small.line);
+    QColor ground = theme_.ground;
+    ground.setAlphaF(0.85F);
+    painter_.setPen(Qt::NoPen);
+    painter_.setBrush(ground);
+    painter_.drawRoundedRect(plate, 3, 3);
+    painter_.setFont(typefaces_.small);
+    painter_.setPen(theme_.ink);
+    painter_.drawText(plate.adjusted(0, 0, -8, 0), Qt::AlignRight | Qt::AlignVCenter | Qt::TextDontClip, words);
+    painter_.drawLine(QPointF(visible_.right() - 4, y), QPointF(visible_.right(), y));
   }
 }
 

@@ -10,7 +10,7 @@ namespace {
 
 constexpr qreal kMargin = 14;       // right of the last moment
 constexpr qreal kLeastPad = 64;     // of an empty section
-constexpr qreal kLeastBlock = 30;   // height at which a figure and its dose can be read
+constexpr qreal kLeastBlock = 29;   // height at which a figure and its dose can be read
 constexpr qreal kTallestSmall = 72; // of blocks whose names stand outside
 constexpr qreal kTallest = 130;
 constexpr qreal kUnderBlock = 3; // between a block and the floor of its lane
@@ -40,7 +40,7 @@ Seconds horizonOf(const TerrainScene& scene) {
 qreal rulerHeight(const TerrainFonts& fonts) { return std::ceil(fonts.small.line) + 8; }
 qreal spineHeight(const TerrainFonts& fonts) { return std::ceil(fonts.small.line) + 7; }
 qreal headerRow(const TerrainFonts& fonts) { return std::ceil(fonts.heading.line) + 6; }
-qreal effortHeight(qreal view) { return std::clamp(view * 0.105, 40.0, 84.0); }
+qreal effortHeight(qreal view) { return std::clamp(view * 0.105, 35.0, 84.0); }
 qreal thinLane(const TerrainFonts& fonts) { return std::ceil(fonts.small.line) + 3; }
 constexpr qreal kBetweenStrips = 5;
 
@@ -68,7 +68,7 @@ double fittingScale(const TerrainScene& scene, const TerrainFrame& frame) {
 }
 
 TerrainGeometry::TerrainGeometry(const TerrainScene& scene, const TerrainFrame& frame, double pixelsPerSecond)
-    : frame_(frame) {
+    : frame_(frame), loadScale_(scene.loadScale) {
   std::vector<TimeScale::Pad> pads;
   qreal before = 0;
   for (const TerrainSection& section : scene.sections) {
@@ -114,6 +114,10 @@ const GapSlot* TerrainGeometry::gap(Place place) const {
 
 qreal TerrainGeometry::effortY(double effort) const {
   return effort_.bottom() - 1 - (effort_.height() - 4) * std::clamp(effort, 0.0, 10.0) / 10.0;
+}
+
+qreal TerrainGeometry::loadY(double newtonMetres) const {
+  return effortY(loadScale_ > 0 ? 10 * newtonMetres / loadScale_ : 0);
 }
 
 // Bands side by side; names that are wider than their band go into a second row rather than over the next name.

@@ -106,7 +106,8 @@ public:
 
   const Block* block(StepId id) const; // null when there is none
   const GapSlot* gap(Place place) const;
-  qreal effortY(double effort) const; // in the effort strip, 0 to 10
+  qreal effortY(double effort) const;     // in the effort strip, 0 to 10
+  qreal loadY(double newtonMetres) const; // in the same strip, 0 to the scene's loadScale
 
   TerrainHit hit(QPointF at) const;
   // Where steps dropped at `x` go. By the middles of the blocks, so that a place is never a pixel wide.
@@ -137,6 +138,7 @@ private:
   QSizeF contentSize_;
   QRectF header_, terrain_, ruler_, effort_, spine_;
   qreal endX_ = 0, targetX_ = 0;
+  double loadScale_ = 0;
 };
 
 } // namespace matwright

@@ -356,7 +356,8 @@ void TerrainPainter::paintGutter() {
         {text}, typefaces_.small, theme_.inkSoft, frame.fonts.small.line, Qt::AlignLeft);
   };
   title(geometry_.ruler(), TerrainPainterText::tr("Minutes"));
-  title(geometry_.effortStrip(), TerrainPainterText::tr("Effort"));
+  paintStripLegend();
+  paintLoadAxis();
   title(geometry_.spineStrip(), TerrainPainterText::tr("Spine"));
   painter_.setFont(typefaces_.small);
   painter_.setPen(theme_.inkSoft);

@@ -60,6 +60,10 @@ private:
   // StripPainter.cpp
   void paintRuler();
   void paintEffort();
+  void paintWishedEffort();
+  void paintLoad();
+  void paintStripLegend(); // of effort and load, in the gutter
+  void paintLoadAxis();
   void paintSpine();
 
   bool isVisible(qreal left, qreal right) const { return right >= visible_.left() && left <= visible_.right(); }

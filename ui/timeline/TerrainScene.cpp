@@ -4,6 +4,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cmath>
 #include <unordered_map>
 
 namespace matwright {
@@ -35,6 +36,20 @@ std::vector<TerrainStep::Stop> stopsOf(const TimedStep& timed, const TransitionG
     stops.push_back({1.0, to});
   stops.back() = {1.0, to};
   return stops;
+}
+
+// 10, 20, 40, 60, 80, 100, 200 ...: the least of them from the greatest peak up.
+double loadScaleOf(const std::vector<TerrainStep>& steps) {
+  double most = 0;
+  for (const TerrainStep& step : steps)
+    most = std::max(most, step.loadPeak);
+  if (most <= 0)
+    return 0;
+  double step = 10;
+  for (; most > step * 10; step *= 10)
+    ;
+  const double scale = std::ceil(most / step - 1e-9) * step;
+  return scale == step || std::fmod(scale, 2 * step) == 0 ? scale : scale + step;
 }
 
 void strengthen(std::optional<Level>& level, Level other) { level = std::max(level.value_or(other), other); }
@@ -104,6 +119,10 @@ TerrainScene sceneOf(const Snapshot& snapshot) {
       }
       if (movement) {
         shown.region = movement->regions.empty() ? std::nullopt : std::optional{movement->regions.front()};
+        const StepLoad& load = snapshot.evaluation->load.steps[next];
+        constexpr auto kLowBack = static_cast<std::size_t>(LoadedJoint::lowBack);
+        shown.load = load.mean[kLowBack] * newtonMetres(snapshot.body);
+        shown.loadPeak = load.peak[kLowBack] * newtonMetres(snapshot.body);
         shown.effort = effortOf(*movement, timed.option).value();
         shown.spine = movement->spine.empty() ? SpineAction::neutral : movement->spine.front();
       }
@@ -113,6 +132,7 @@ TerrainScene sceneOf(const Snapshot& snapshot) {
       scene.steps.push_back(std::move(shown));
     }
   }
+  scene.loadScale = loadScaleOf(scene.steps);
   return scene;
 }
 

@@ -37,6 +37,8 @@ struct TerrainStep {
 
   int effort = 0;      // 0 to 10
   SpineAction spine{}; // the main one
+  double load = 0;     // the mean moment about the low back while at work, in newton metres
+  double loadPeak = 0;
   friend bool operator==(const TerrainStep&, const TerrainStep&) = default;
 };
 
@@ -51,6 +53,7 @@ struct TerrainScene {
   std::vector<TerrainStep> steps;
   std::vector<TerrainSection> sections;
   Seconds length, target;
+  double loadScale = 0; // the end of the scale of loads, a round number of newton metres; 0: no load to show
   std::shared_ptr<const Knowledge> knowledge; // that owns the poses
   friend bool operator==(const TerrainScene&, const TerrainScene&) = default;
 };

@@ -1,6 +1,7 @@
 #include "ui/timeline/TerrainText.h"
 
 #include "ui/text/CautionText.h"
+#include "ui/text/LoadText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QCoreApplication>
@@ -93,6 +94,14 @@ QStringList wayLines(const TerrainSubject& subject, std::size_t into) {
   return lines;
 }
 
+// "low back: peak 62 N·m, mean 31 N·m"; empty for a movement that is not in the catalogue.
+QString loadLine(const TerrainSubject& subject, std::size_t step) {
+  if (!subject.snapshot.evaluation->schedule.steps[step].movement)
+    return {};
+  const StepLoad& load = subject.snapshot.evaluation->load.steps[step];
+  return jointLoadText(LoadedJoint::lowBack, load.peak, load.mean, subject.snapshot.body);
+}
+
 std::optional<std::size_t> stepAt(const TerrainScene& scene, Seconds at) {
   for (std::size_t i = 0; i < scene.steps.size(); ++i)
     if (at >= scene.steps[i].workBegin && at < scene.steps[i].finish)
@@ -107,6 +116,8 @@ QString spokenStep(const TerrainSubject& subject, std::size_t step) {
   QStringList parts{shown.name, TerrainTipText::tr("step %1").arg(step + 1),
                     subject.scene.sections[shown.place.section].name, shown.dose,
                     clock(shown.finish - shown.workBegin)};
+  if (const QString load = loadLine(subject, step); !load.isEmpty())
+    parts << TerrainTipText::tr("effort %1").arg(shown.effort) << load;
   parts << spokenCautions(subject, shown.id);
   return parts.join(QStringLiteral(", ")).replace(QChar(QChar::Nbsp), QLatin1Char(' '));
 }
@@ -119,6 +130,8 @@ QString stepToolTip(const TerrainSubject& subject, std::size_t step) {
                     .arg(subject.scene.sections[shown.place.section].name, text(shown.elevation)));
   lines << html(TerrainTipText::tr("%1 · %2 of work, from %3")
                     .arg(shown.dose, clock(shown.finish - shown.workBegin), clock(shown.workBegin)));
+  if (const QString load = loadLine(subject, step); !load.isEmpty())
+    lines << html(withCapital(load));
   lines << wayLines(subject, step) << cautionLines(subject, shown.id);
   return page(lines);
 }
@@ -155,6 +168,16 @@ QString effortToolTip(const TerrainSubject& subject, Seconds at) {
     lines << html(TerrainTipText::tr("Wished for at %1: %2")
                       .arg(clock(at), QLocale().toString(wishedEffort(at, subject.scene.length), 'f', 1)));
   lines << html(TerrainTipText::tr("Filled: this class. Dashed: the arc wished for."));
+  if (subject.scene.loadScale <= 0)
+    return page(lines);
+  lines << bold(TerrainTipText::tr("Load of the low back, scale at the right"));
+  if (const auto step = stepAt(subject.scene, at))
+    if (const QString load = loadLine(subject, *step); !load.isEmpty()) {
+      const double lever = subject.snapshot.evaluation->load.steps[*step].lever;
+      lines << html(QStringLiteral("%1: %2, %3").arg(subject.scene.steps[*step].name, load, leverText(lever)));
+    }
+  lines << html(TerrainTipText::tr("Line with a diamond: the mean of a step. Short line above it: its peak."));
+  lines << html(loadNotice());
   return page(lines);
 }
 

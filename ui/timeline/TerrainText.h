@@ -14,7 +14,8 @@ struct TerrainSubject {
   const TerrainScene& scene;
 };
 
-// "The hundred, step 11, Main, 10 breaths, 0:50, adapt for Rosa": for those who hear the terrain.
+// "The hundred, step 11, Main, 10 breaths, 0:50, effort 6, low back: peak 62 N·m, mean 58 N·m, adapt for Rosa": for
+// those who hear the terrain.
 QString spokenStep(const TerrainSubject& subject, std::size_t step);
 
 // Tool tips, as rich text.

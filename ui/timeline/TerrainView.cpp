@@ -87,6 +87,11 @@ void TerrainView::takeSelection() {
 
 void TerrainView::layOut() {
   frame_ = frameFor(viewport()->size(), measuresOf(typefaces_));
+  const int least = static_cast<int>(std::ceil(leastHeight(frame_, settled_.scene)));
+  if (!gesture_ && least != least_) {
+    least_ = least;
+    updateGeometry();
+  }
   const double fitting = fittingScale(settled_.scene, frame_);
   // While something is dragged the scale stays, so that nothing slips away under the pointer.
   if (!gesture_ && (fitted_ || pixelsPerSecond_ < fitting)) {
@@ -98,6 +103,11 @@ void TerrainView::layOut() {
     would_->geometry = TerrainGeometry(would_->scene, frame_, pixelsPerSecond_);
   updateScrollBars();
   viewport()->update();
+}
+
+QSize TerrainView::minimumSizeHint() const {
+  constexpr int kLeastAsked = 260, kMostAsked = 400;
+  return {360, std::clamp(least_, kLeastAsked, kMostAsked)};
 }
 
 void TerrainView::updateScrollBars() {

@@ -66,7 +66,8 @@ public:
   void selectStep(StepId step) { selection_.select(step); }
 
   QSize sizeHint() const override { return {900, 460}; }
-  QSize minimumSizeHint() const override { return {360, 260}; }
+  // As tall as it takes to see all strips, as far as a small window can give that.
+  QSize minimumSizeHint() const override;
 
 Q_SIGNALS:
   // The class as it would be while something is dragged; nothing when that is over.
@@ -143,6 +144,7 @@ private:
   TerrainFrame frame_;
   double pixelsPerSecond_ = 1;
   bool fitted_ = true;
+  int least_ = 0; // height at which all strips are seen
   Laid settled_;
   std::optional<Laid> would_; // what a ghost looks like
   std::optional<Ghost> ghost_;

@@ -37,6 +37,9 @@ public:
   QByteArray layoutState() const;
   void restoreLayout(const QByteArray& state);
 
+Q_SIGNALS:
+  void aboutLoadWanted(); // somebody wants to read what load figures are
+
 private:
   void addSwitch();
 

@@ -41,10 +41,13 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
   buildMenus();
   connect(&settings_, &Settings::changed, this, &MainWindow::applyAppearance);
   connect(&settings_, &Settings::changed, this, &MainWindow::applyMotion);
+  connect(&settings_, &Settings::changed, this, &MainWindow::applyBody);
   connect(&document_, &PlanDocument::changed, this, &MainWindow::updateTitle);
   connect(&document_, &PlanDocument::changed, this, [this] {
     if (redFlags_ && redFlags_->isVisible())
       fillRedFlags();
+    if (aboutLoad_ && aboutLoad_->isVisible())
+      fillAboutLoad();
   });
   connect(&document_, &PlanDocument::refused, this,
           [this](Refusal refusal) { statusBar()->showMessage(text(refusal), 6000); });
@@ -61,6 +64,7 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
   classWorkspace_->restoreLayout(settings_.layout(QStringLiteral("class")));
   showWorkspace(Workspace::classes);
   applyMotion();
+  applyBody();
   updateTitle();
   updateActions();
 }
@@ -100,6 +104,7 @@ void MainWindow::buildHeader() {
   }
 
   classWorkspace_ = new ClassWorkspace(document_, selection_, commands_);
+  connect(classWorkspace_, &ClassWorkspace::aboutLoadWanted, this, &MainWindow::showAboutLoad);
   peopleWorkspace_ = new PeopleWorkspace(document_, people_);
   connect(peopleWorkspace_, &PeopleWorkspace::shownChanged, this, &MainWindow::updateActions);
   connect(peopleWorkspace_, &PeopleWorkspace::sheetWanted, this, &MainWindow::showSheet);
@@ -191,6 +196,11 @@ void MainWindow::applyMotion() {
   movementsWorkspace_->setReducedMotion(settings_.reducedMotion());
 }
 
+void MainWindow::applyBody() {
+  knowledge_.setBodyTable(settings_.bodyTable());
+  document_.setBody(settings_.bodySize());
+}
+
 void MainWindow::applyAppearance() {
   static const QPalette systemPalette = QApplication::palette();
   const Appearance appearance = settings_.appearance();
@@ -216,6 +226,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   settings_.setLayout(QStringLiteral("class"), classWorkspace_->layoutState());
   delete cardPreview_;
   delete redFlags_;
+  delete aboutLoad_;
   delete sheet_;
   event->accept();
 }

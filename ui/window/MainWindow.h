@@ -73,6 +73,7 @@ private:
   void updateTitle();
   void applyAppearance();
   void applyMotion();
+  void applyBody();
   void showStepMenu(const QPoint& at);
   void renameSection(std::size_t section);
   void askSectionName(const QString& title, std::function<void(const QString&)> then, const QString& name = {});
@@ -94,6 +95,8 @@ private:
   void showSheet(const PersonId& person);
   void showRedFlags();
   void fillRedFlags();
+  void showAboutLoad();
+  void fillAboutLoad();
   void offerRecovery(const QString& file);
   void onChangedOnDisk();
   void report(const Error& error);
@@ -125,6 +128,7 @@ private:
   QAction* redFlagsAction_ = nullptr;
   QPointer<CardPreview> cardPreview_;
   QPointer<TextPreview> redFlags_;
+  QPointer<TextPreview> aboutLoad_;
   QPointer<PersonSheetPreview> sheet_;
   QPointer<QMessageBox> diskQuestion_;
   bool closing_ = false;

@@ -6,6 +6,7 @@
 #include "ui/rules/RulesWorkspace.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/ErrorText.h"
+#include "ui/text/LoadText.h"
 #include "ui/text/RedFlagText.h"
 #include "ui/text/VocabularyText.h"
 #include "ui/window/ClassWorkspace.h"
@@ -275,6 +276,21 @@ void MainWindow::fillRedFlags() {
     if (const Person* person = findPerson(document_.roster(), id))
       inClass.push_back(*person);
   redFlags_->setSheet({redFlagTitle(), redFlagHtml(document_.knowledge(), inClass), standingNotice()});
+}
+
+void MainWindow::showAboutLoad() {
+  if (!aboutLoad_)
+    aboutLoad_ = new TextPreview(settings_, this);
+  fillAboutLoad();
+  aboutLoad_->show();
+  aboutLoad_->raise();
+  aboutLoad_->activateWindow();
+}
+
+// The body of the settings stands in it.
+void MainWindow::fillAboutLoad() {
+  aboutLoad_->setSheet(
+      {loadPageTitle(), loadPageHtml(document_.knowledge(), document_.snapshot().body), standingNotice()});
 }
 
 void MainWindow::fillRecent() {

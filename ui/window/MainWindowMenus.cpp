@@ -164,6 +164,7 @@ void MainWindow::buildHelpMenu() {
     ask(tr("What the marks mean"), standingNotice(), lines.join(QStringLiteral("\n\n")))->open();
   });
   menu->addAction(redFlagsAction_);
+  add(menu, tr("About &Load Figures"), {}, [this] { showAboutLoad(); });
   add(menu, tr("&About Matwright"), {}, [this] {
     ask(tr("About Matwright"), tr("Matwright %1").arg(QGuiApplication::applicationVersion()),
         tr("Composes, screens and prints classes on the mat. The figures, times and cautions are computed from the "

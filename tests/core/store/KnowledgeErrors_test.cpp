@@ -19,7 +19,8 @@ TEST(ReadKnowledge, TellsOfEveryFileThatIsMissing) {
     EXPECT_EQ(error.code, ErrorCode::cannotRead);
     files.push_back(error.file.substr(std::string("/nowhere/at/all/").size()));
   }
-  EXPECT_THAT(files, ElementsAre(kPositions, kChanges, "catalogue", kConditions, kSources, kRules, kRedFlags));
+  EXPECT_THAT(files, ElementsAre(kPositions, kChanges, "catalogue", kConditions, kSources, kRules, kRedFlags,
+                                 "screening/measured-loads.json"));
 }
 
 TEST(ReadKnowledge, AsksForAtLeastOneCatalogue) {

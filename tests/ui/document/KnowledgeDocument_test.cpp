@@ -46,6 +46,21 @@ TEST_F(KnowledgeDocumentTest, BeginsWithWhatComesWithTheProgram) {
   EXPECT_EQ(document.knowledge().get(), &document.builtIn());
 }
 
+TEST_F(KnowledgeDocumentTest, GivesKnowledgeWithLoadsByAnotherTable) {
+  QSignalSpy changed(&document, &KnowledgeDocument::changed);
+  document.setBodyTable(BodyTable::winter);
+  EXPECT_EQ(changed.count(), 0); // what comes with the program goes by it
+  const auto before = document.knowledge();
+  document.setBodyTable(BodyTable::deLevaWomen);
+  EXPECT_EQ(changed.count(), 1);
+  EXPECT_EQ(document.knowledge()->loads->table(), BodyTable::deLevaWomen);
+  EXPECT_EQ(before->loads->table(), BodyTable::winter); // what was shared stays
+  EXPECT_EQ(document.undoStack()->count(), 0);
+  const auto loads = document.knowledge()->loads;
+  ASSERT_TRUE(document.add(hundred(), kWhat));
+  EXPECT_EQ(document.knowledge()->loads, loads); // and what is known of poses is not forgotten
+}
+
 TEST_F(KnowledgeDocumentTest, AddsACopyOfAMovement) {
   QSignalSpy changed(&document, &KnowledgeDocument::changed);
   const auto before = document.knowledge();

@@ -16,6 +16,24 @@ TEST(PlanDocument, PerformIsOneUndoEntryWithTheEvaluationOfItsPlan) {
             evaluate(open.document.knowledge(), open.document.plan(), open.document.roster(), open.document.day()));
 }
 
+TEST(PlanDocument, TheBodyOfLoadsIsAWayOfLookingAndChangesNothingElse) {
+  OpenClass open;
+  open.add("hundred", {0, 0});
+  const Snapshot before = open.document.snapshot();
+  EXPECT_EQ(before.body, BodySize{});
+  QSignalSpy changed(&open.document, &PlanDocument::changed);
+  const BodySize small{.mass = 50, .stature = 1.50};
+  open.document.setBody(small);
+  open.document.setBody(small);
+  EXPECT_EQ(changed.count(), 1);
+  EXPECT_EQ(open.document.snapshot().body, small);
+  EXPECT_GT(open.document.snapshot().revision, before.revision);
+  EXPECT_EQ(open.document.snapshot().evaluation, before.evaluation);
+  EXPECT_EQ(open.document.undoStack()->count(), 1);
+  open.add("saw", {0, 1});
+  EXPECT_EQ(open.document.snapshot().body, small);
+}
+
 TEST(PlanDocument, AChangeToNothingLeavesNoEntry) {
   OpenClass open;
   const StepId step = open.add("hundred", {0, 0});

@@ -56,6 +56,18 @@ TEST(TerrainGeometry, ABlockIsAsWideAsItsWork) {
   });
 }
 
+TEST(TerrainGeometry, LoadsHaveAScaleOfTheirOwnInTheStripOfEffort) {
+  test::Draw draw(5);
+  TerrainScene scene = randomScene(draw, 6);
+  scene.loadScale = 80;
+  const TerrainFrame frame = frameFor({900, 430}, plainFonts());
+  const TerrainGeometry geometry(scene, frame, fittingScale(scene, frame));
+  EXPECT_EQ(geometry.loadY(0), geometry.effortY(0));
+  EXPECT_EQ(geometry.loadY(40), geometry.effortY(5));
+  EXPECT_EQ(geometry.loadY(80), geometry.effortY(10));
+  EXPECT_EQ(geometry.loadY(200), geometry.effortY(10)); // never above it
+}
+
 TEST(TerrainGeometry, BlocksRestInTheLaneOfTheirHeight) {
   forManyTerrains([](const Drawn& drawn) {
     for (const Block& block : drawn.geometry.blocks()) {

@@ -32,6 +32,17 @@ struct Paint : testing::TestWithParam<bool> {
   }
 };
 
+TEST_P(Paint, TheLoadOfAStepIsADarkMarkAtItsHeight) {
+  const QImage image = picture();
+  const TerrainGeometry& geometry = open.view->geometry();
+  ASSERT_GT(open.view->scene().loadScale, 0);
+  for (std::size_t i = 0; i < geometry.blocks().size(); ++i) {
+    const double x = geometry.blocks()[i].rect.center().x();
+    const double y = geometry.loadY(open.view->scene().steps[i].load);
+    EXPECT_GT(coloured(image, QRectF(x - 2, y - 2, 4, 4), theme().ink), 3) << i;
+  }
+}
+
 TEST_P(Paint, EveryBlockShowsAFigure) {
   const QImage image = picture();
   for (const Block& block : open.view->geometry().blocks()) {

@@ -40,6 +40,23 @@ TEST_F(Scenes, StepsAndSectionsAreThoseOfTheSchedule) {
   EXPECT_EQ(shown.sections[1].end, shown.steps[1].finish);
 }
 
+TEST_F(Scenes, LoadsOfTheLowBackAreInNewtonMetresOfTheBody) {
+  constexpr auto kLowBack = static_cast<std::size_t>(LoadedJoint::lowBack);
+  put(1, "hundred");
+  put(1, "lying-rest");
+  TerrainScene shown = scene();
+  const StepLoad& load = open.document.evaluation().load.steps[0];
+  EXPECT_NEAR(shown.steps[0].load, load.mean[kLowBack] * newtonMetres({}), 1e-9);
+  EXPECT_NEAR(shown.steps[0].loadPeak, load.peak[kLowBack] * newtonMetres({}), 1e-9);
+  EXPECT_GE(shown.loadScale, shown.steps[0].loadPeak);
+  EXPECT_GT(shown.steps[0].load, shown.steps[1].load);
+  const double before = shown.steps[0].load;
+  open.document.setBody({.mass = 140, .stature = 1.75});
+  shown = sceneOf(open.document.snapshot());
+  EXPECT_NEAR(shown.steps[0].load, 2 * before, 1e-9);
+  EXPECT_GE(shown.loadScale, shown.steps[0].loadPeak);
+}
+
 TEST_F(Scenes, TheWayInBeginsWhereTheStepBeforeEnds) {
   put(0, "hundred");
   put(0, "saw");

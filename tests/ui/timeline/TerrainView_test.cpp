@@ -1,4 +1,5 @@
 #include "tests/ui/timeline/Terrains.h"
+#include "ui/text/LoadText.h"
 
 #include <QScrollBar>
 #include <QSignalSpy>
@@ -165,6 +166,27 @@ TEST_F(View, ToolTipsSayWhatTheBlockHasNoRoomFor) {
   EXPECT_TRUE(spineToolTip(open.view->subject(), open.view->scene().steps[0].workBegin)
                   .contains(QStringLiteral("The hundred")));
   EXPECT_TRUE(effortToolTip(open.view->subject(), Seconds(60)).contains(QStringLiteral("10")));
+}
+
+TEST_F(View, TheStripOfEffortTellsTheLoadOfTheLowBackToo) {
+  const ClassLoad& load = open.document.evaluation().load;
+  const QString words = jointLoadText(LoadedJoint::lowBack, load.steps[0].peak, load.steps[0].mean, BodySize{});
+  const QString tip = effortToolTip(open.view->subject(), open.view->scene().steps[0].workBegin);
+  EXPECT_TRUE(tip.contains(words.toHtmlEscaped())) << tip.toStdString();
+  EXPECT_TRUE(tip.contains(leverText(load.steps[0].lever)));
+  EXPECT_TRUE(tip.contains(loadNotice().toHtmlEscaped()));
+  EXPECT_TRUE(stepToolTip(open.view->subject(), 0).contains(withCapital(words).toHtmlEscaped()));
+  EXPECT_TRUE(
+      spokenStep(open.view->subject(), 0).contains(QString(words).replace(QChar(QChar::Nbsp), QLatin1Char(' '))));
+}
+
+TEST_F(View, AsksForTheHeightThatAllItsStripsTake) {
+  const int least = open.view->minimumSizeHint().height();
+  EXPECT_LE(least, 400);
+  open.view->resize(900, least);
+  QApplication::processEvents();
+  EXPECT_LE(open.view->geometry().spineStrip().bottom(), open.view->viewport()->height());
+  EXPECT_EQ(open.view->verticalScrollBar()->maximum(), 0);
 }
 
 TEST_F(View, ToolTipsNameWhoIsMeantAndHowStrongly) {

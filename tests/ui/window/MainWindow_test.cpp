@@ -8,6 +8,7 @@
 #include "ui/print/CardPreview.h"
 #include "ui/print/TextPreview.h"
 #include "ui/rules/RulesWorkspace.h"
+#include "ui/text/LoadText.h"
 #include "ui/timeline/TerrainView.h"
 
 #include <QAbstractButton>
@@ -360,6 +361,29 @@ TEST_F(WindowTest, RedFlagsAreOpenedFromEveryWorkspaceAndFollowTheClass) {
   (void)document().perform(SetPeople{{pregnant->id}}, {});
   EXPECT_TRUE(page->sheet().html.contains(QStringLiteral("concerns somebody")));
   EXPECT_FALSE(page->sheet().html.contains(QString::fromStdString(pregnant->name)));
+}
+
+TEST_F(WindowTest, TheBodyOfTheSettingsTakesEffectEverywhereAtOnce) {
+  action(QStringLiteral("About Load Figures"))->trigger();
+  const auto* page = window->findChild<TextPreview*>();
+  ASSERT_TRUE(page && page->isVisible());
+  EXPECT_TRUE(page->sheet().html.contains(bodyText(BodyTable::winter, BodySize{}).toHtmlEscaped()));
+  const ClassLoad before = document().evaluation().load;
+  const BodySize small{.mass = 50, .stature = 1.50};
+  settings->setBodySize(small);
+  EXPECT_EQ(document().snapshot().body, small);
+  EXPECT_EQ(document().evaluation().load, before);
+  settings->setBodyTable(BodyTable::deLevaWomen);
+  EXPECT_EQ(document().knowledge().loads->table(), BodyTable::deLevaWomen);
+  EXPECT_NE(document().evaluation().load, before);
+  EXPECT_TRUE(page->sheet().html.contains(bodyText(BodyTable::deLevaWomen, small).toHtmlEscaped()));
+  EXPECT_FALSE(window->files().isModified());
+}
+
+TEST_F(WindowTest, AnOpenedStudioKeepsTheTableOfTheSettings) {
+  settings->setBodyTable(BodyTable::deLevaMen);
+  window->knowledge().load({});
+  EXPECT_EQ(document().knowledge().loads->table(), BodyTable::deLevaMen);
 }
 
 TEST_F(WindowTest, RedFlagsAreThoseOfTheKnowledgeInForce) {
