@@ -108,7 +108,10 @@ QString shortText(Breath breath) {
   return chosen(breath, texts);
 }
 
-QString momentNumber(double newtonMetres) { return number(newtonMetres, std::abs(newtonMetres) < 9.95 ? 1 : 0); }
+QString momentNumber(double newtonMetres) {
+  const bool tenths = newtonMetres >= 0.05 && newtonMetres < 9.95;
+  return number(newtonMetres, tenths ? 1 : 0);
+}
 
 QString momentText(double newtonMetres) { return tr("%1\u00a0N\u00b7m").arg(momentNumber(newtonMetres)); }
 

@@ -23,6 +23,7 @@ QString plain(QString html) {
 TEST_F(LoadTextTest, MomentsAreToldInNewtonMetresOfTheLocale) {
   EXPECT_EQ(momentText(62.4), QStringLiteral("62\u00a0N\u00b7m"));
   EXPECT_EQ(momentText(3.14), QStringLiteral("3.1\u00a0N\u00b7m"));
+  EXPECT_EQ(momentText(0.04), QStringLiteral("0\u00a0N\u00b7m"));
   EXPECT_EQ(momentText(9.96), QStringLiteral("10\u00a0N\u00b7m"));
   EXPECT_EQ(momentMinutesText(72000), QStringLiteral("1,200\u00a0N\u00b7m\u00a0\u00d7\u00a0min"));
   QLocale::setDefault(QLocale(QLocale::German, QLocale::Germany));
