@@ -43,7 +43,7 @@ LoadPart::LoadPart(QWidget* parent)
     : QWidget(parent), fold_(new QToolButton), summary_(softLabel({})), body_(new QWidget), whom_(softLabel({})),
       lever_(softLabel({})), chart_(new LoadChart), optionsTitle_(headingLabel(tr("Options side by side"))),
       options_(new LoadOptions), marks_(softLabel(tr("Peaks in N\u00b7m. \u25b2 greatest, \u25bd least of these."))),
-      measured_(plainLabel({})) {
+      swing_(softLabel({})), measured_(plainLabel({})) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
@@ -92,6 +92,7 @@ void LoadPart::makeBody() {
   column->addSpacing(6);
   column->addWidget(chart_);
   column->addSpacing(6);
+  column->addWidget(swing_);
   column->addWidget(optionsTitle_);
   column->addWidget(options_);
   column->addWidget(marks_);
@@ -139,6 +140,7 @@ void LoadPart::fill() {
   lever_->setText(tr("Peak is %1").arg(leverText(loads.lever(load->peak[kLowBack]))));
   lever_->setToolTip(tr("The upright mark: what two straight legs weigh about the low back, held level"));
   chart_->show(load, step_.tempo, shown_.body);
+  showText(swing_, swingText(load->swing, shown_.body));
 
   const bool several = rows.size() > 1;
   for (QWidget* part :

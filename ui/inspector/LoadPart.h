@@ -49,7 +49,7 @@ private:
   LoadChart* chart_;
   QLabel* optionsTitle_;
   LoadOptions* options_;
-  QLabel* marks_;
+  QLabel *marks_, *swing_;
   QLabel* measured_;
 };
 

@@ -131,6 +131,16 @@ QString jointLoadText(LoadedJoint joint, const ByLoadedJoint& peak, const ByLoad
   return tr("%1: peak %2, mean %3").arg(text(joint), momentText(peak[at] * unit), momentText(mean[at] * unit));
 }
 
+QString swingText(const ByLoadedJoint& swing, const BodySize& size) {
+  QStringList parts;
+  for (std::size_t i = 0; i < kLoadedJoints; ++i)
+    if (const double moment = swingNewtonMetres(swing[i], size); moment >= 1)
+      parts << tr("%1 about the %2").arg(momentText(moment), text(static_cast<LoadedJoint>(i)));
+  return parts.isEmpty()
+             ? QString()
+             : tr("Left out: setting free limbs in motion at this tempo adds up to %1.").arg(parts.join(tr(" and ")));
+}
+
 QString loadNotice() {
   return tr("Moments of the body's own weight for one body of the settings: an estimate, no measure of muscles or "
             "discs, and a limit for nobody.");
@@ -162,16 +172,17 @@ QString loadPageHtml(const Knowledge& knowledge, const BodySize& size) {
                         .arg(bodyText(table, size)));
   page += paragraph(tableAbout(table));
   page += heading(tr("What it is not"));
-  page += listOf({tr("No compression of a disc or a joint is worked out from it."),
-                  tr("Muscles are not in it: they share the work, pull against each other, and can make one moment a "
-                     "very different "
-                     "strain in two people."),
-                  tr("What hands hold, and what a ring, a band or a ball adds, is not counted."),
-                  tr("It is held still at each moment: swinging and speed are left out."),
-                  tr("Segments are rigid and taken from tables; two tables differ by about 5 %, and people by more."),
-                  tr("Hips and shoulders are told by the side that carries more."),
-                  tr("A body that lies is carried by the floor: a moment of nothing does not mean that nothing works."),
-                  tr("It is a limit for nobody. What a person may do is decided by her and her own clinician.")});
+  page +=
+      listOf({tr("No compression of a disc or a joint is worked out from it."),
+              tr("Muscles are not in it: they share the work, pull against each other, and can make one moment a "
+                 "very different "
+                 "strain in two people."),
+              tr("What hands hold, and what a ring, a band or a ball adds, is not counted."),
+              tr("It is held still at each moment; what setting limbs in motion adds is told apart, where it counts."),
+              tr("Segments are rigid and taken from tables; two tables differ by about 5 %, and people by more."),
+              tr("Hips and shoulders are told by the side that carries more."),
+              tr("A body that lies is carried by the floor: a moment of nothing does not mean that nothing works."),
+              tr("It is a limit for nobody. What a person may do is decided by her and her own clinician.")});
   page += heading(tr("How the figures are told"));
   page += listOf(
       {tr("Newton metres, N\u00b7m: 10 N\u00b7m is about one kilogram held one metre away."),

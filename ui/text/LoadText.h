@@ -23,6 +23,10 @@ QString momentMinutesText(double newtonMetreSeconds);
 // "low back: peak 62 N·m, mean 31 N·m".
 QString jointLoadText(LoadedJoint joint, const ByLoadedJoint& peak, const ByLoadedJoint& mean, const BodySize& size);
 
+// What the moments leave out: "Left out: setting free limbs in motion at this tempo adds up to 4 N·m about the hip."
+// Empty where that is less than a newton metre.
+QString swingText(const ByLoadedJoint& swing, const BodySize& size);
+
 QString loadNotice(); // one sentence for wherever there is no room for the page
 
 // "Curl-up, feet free: moment 81 N·m, compression 1,991 N (…)" with source and how far it was verified.

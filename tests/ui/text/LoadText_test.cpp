@@ -30,6 +30,17 @@ TEST_F(LoadTextTest, MomentsAreToldInNewtonMetresOfTheLocale) {
   EXPECT_EQ(momentText(3.14), QStringLiteral("3,1\u00a0N\u00b7m"));
 }
 
+TEST_F(LoadTextTest, WhatSwingingAddsIsToldWhereItIsMoreThanANewtonMetre) {
+  const BodySize size{.mass = 70, .stature = 1.75};
+  ByLoadedJoint swing{};
+  EXPECT_TRUE(swingText(swing, size).isEmpty());
+  constexpr auto kHip = static_cast<std::size_t>(LoadedJoint::hip);
+  swing[kHip] = 0.9 / (70 * 1.75 * 1.75);
+  EXPECT_TRUE(swingText(swing, size).isEmpty());
+  swing[kHip] = 4.2 / (70 * 1.75 * 1.75);
+  EXPECT_TRUE(swingText(swing, size).contains(QStringLiteral("adds up to 4.2\u00a0N\u00b7m about the hip.")));
+}
+
 TEST_F(LoadTextTest, AShareIsOfTwoStraightLegs) {
   EXPECT_EQ(leverText(0.617), QStringLiteral("62\u00a0% of two straight legs"));
   EXPECT_EQ(bodyText(BodyTable::deLevaWomen, {.mass = 60, .stature = 1.65}),
