@@ -2,6 +2,7 @@
 // while a picture has 16 ms: posed() is to take at most 2 microseconds, a figure at list size at most 50. A figure that
 // moves is posed and painted thirty times a second at 300 pixels: at most 1 ms of 33.
 #include "core/figure/Passage.h"
+#include "core/load/MovementLoad.h"
 #include "tests/support/RealKnowledge.h"
 #include "ui/figure/MovementPaint.h"
 
@@ -54,6 +55,21 @@ void settleBody(benchmark::State& state) {
   inTurn(state, movements(), [](const KeyPoses& movement) { benchmark::DoNotOptimize(settled(movement.end)); });
 }
 BENCHMARK(settleBody)->Unit(benchmark::kMicrosecond);
+
+// All moments of one settled pose; to be held against settling it.
+void weighPose(benchmark::State& state) {
+  const auto shapes = each<Settled>([](const KeyPoses& movement) { return settled(movement.end); });
+  inTurn(state, shapes, [](const Settled& shape) { benchmark::DoNotOptimize(jointMoments(shape, BodyTable::winter)); });
+}
+BENCHMARK(weighPose)->Unit(benchmark::kMicrosecond);
+
+// The load of a whole repetition; to be held against its passage, which is part of it.
+void weighMovement(benchmark::State& state) {
+  const Tempo tempo{Seconds(1), {{Breath::in, 3}, {Breath::out, 3}}};
+  inTurn(state, movements(),
+         [&](const KeyPoses& movement) { benchmark::DoNotOptimize(loadOf(movement, tempo, BodyTable::winter)); });
+}
+BENCHMARK(weighMovement)->Unit(benchmark::kMicrosecond);
 
 using Ends = std::pair<Settled, Settled>;
 std::vector<Ends> ends() {
