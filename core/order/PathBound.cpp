@@ -41,13 +41,8 @@ PathBound::PathBound(const Groundwork& ground)
     std::sort(sorted.begin(), sorted.end());
     std::int64_t least = 0, largest = 0;
     for (int done = 0; done < ground.items; ++done) {
-      const auto slice = [&](std::int64_t length) {
-        return static_cast<int>(std::min<std::int64_t>(length / ground.arc.sliceLength, ground.arc.slices - 1));
-      };
-      for (int item = 0; item < ground.items; ++item) {
-        const auto costs = ground.arc.extra.begin() + static_cast<std::ptrdiff_t>(item) * ground.arc.slices;
-        arc_.push_back(scaled(*std::min_element(costs + slice(least), costs + slice(largest) + 1)));
-      }
+      for (int item = 0; item < ground.items; ++item)
+        arc_.push_back(leastArc(item, least, largest));
       least += sorted[done];
       largest += sorted[sorted.size() - 1 - done];
     }
@@ -64,6 +59,22 @@ std::int32_t PathBound::scaled(OrderCost cost) const {
   return cost >= kFar ? kNever : static_cast<std::int32_t>(cost * times_ / per_);
 }
 
+std::int32_t PathBound::leastArc(int item, std::int64_t shortest, std::int64_t longest) const {
+  const OrderArc& arc = ground_->arc;
+  const auto slice = [&](std::int64_t length) {
+    return static_cast<std::ptrdiff_t>(std::min<std::int64_t>(length / arc.sliceLength, arc.slices - 1));
+  };
+  const auto costs = arc.extra.begin() + static_cast<std::ptrdiff_t>(item) * arc.slices;
+  return scaled(*std::min_element(costs + slice(shortest), costs + slice(longest) + 1));
+}
+
+std::int32_t PathBound::arcOf(const Pattern::Move* move, int done) const {
+  if (arc_.empty())
+    return 0;
+  return std::max(arc_[static_cast<std::size_t>(done) * ground_->items + move->item],
+                  arcOfMove_[static_cast<std::size_t>(move - pattern_.movesBegin(0))]);
+}
+
 bool PathBound::use(Pattern pattern, Effort& effort) {
   pattern_ = std::move(pattern);
   const int items = ground_->items;
@@ -76,6 +87,13 @@ bool PathBound::use(Pattern pattern, Effort& effort) {
     cells += static_cast<std::size_t>(std::max(0, range.most - range.fewest + 1)) * nodes_;
     for (int done = range.fewest; done <= range.most; ++done)
       idealsAt_[done].push_back(ideal);
+  }
+  arcOfMove_.clear();
+  for (int ideal = 0; ideal < pattern_.ideals() && !arc_.empty(); ++ideal) {
+    const Pattern::Ideal& range = pattern_.ideal(ideal);
+    for (const auto* move = pattern_.movesBegin(ideal); move != pattern_.movesEnd(ideal); ++move)
+      arcOfMove_.push_back(leastArc(move->item, range.shortest,
+                                    range.longest - (pattern_.hasAll() ? 0 : ground_->lengthOf(move->item))));
   }
   table_.assign(cells, kNever);
   return compute(effort);
@@ -101,7 +119,6 @@ bool PathBound::compute(Effort& effort) {
 void PathBound::computeRow(int ideal, int done) {
   const int states = ground_->states;
   std::fill(best_.begin(), best_.end(), kNever);
-  const auto* arc = arc_.empty() ? nullptr : arc_.data() + static_cast<std::size_t>(done) * ground_->items;
   const int pinned = ground_->pinnedAt[done];
   for (const auto* move = pattern_.movesBegin(ideal); move != pattern_.movesEnd(ideal); ++move) {
     const int item = move->item;
@@ -111,7 +128,7 @@ void PathBound::computeRow(int ideal, int done) {
     if (done + 1 < range.fewest || done + 1 > range.most)
       continue;
     const std::int32_t* after = row(move->to, done + 1);
-    const std::int32_t own = (arc ? arc[item] : 0) - prices_[item];
+    const std::int32_t own = arcOf(move, done) - prices_[item];
     std::int32_t* best = best_.data() + ground_->start[item];
     if (extra_.empty()) {
       const std::int32_t value = after[ground_->end[item]];
@@ -161,8 +178,7 @@ void PathBound::findWalk() {
       const std::size_t cell = extra_.empty() ? 0 : ground_->cell(state, item);
       const std::int64_t value =
           std::int64_t{waysTo_[static_cast<std::size_t>(ground_->start[item]) * places_ + place]} +
-          (extra_.empty() ? 0 : extra_[cell]) +
-          (arc_.empty() ? 0 : arc_[static_cast<std::size_t>(done) * ground_->items + item]) - prices_[item] +
+          (extra_.empty() ? 0 : extra_[cell]) + arcOf(move, done) - prices_[item] +
           row(move->to, done + 1)[nodeOf(ground_->end[item], ground_->nextState(state, item))];
       if (value < least) {
         least = value;

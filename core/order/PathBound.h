@@ -47,6 +47,8 @@ private:
   }
   OrderCost unscaled(std::int64_t scaled) const; // rounded up
   std::int32_t scaled(OrderCost cost) const;     // rounded down
+  std::int32_t leastArc(int item, std::int64_t shortest, std::int64_t longest) const;
+  std::int32_t arcOf(const Pattern::Move* move, int done) const;
   bool compute(Effort& effort);
   void computeRow(int ideal, int done);
   void findWalk();
@@ -54,11 +56,12 @@ private:
 
   const Groundwork* ground_;
   int places_ = 0;
-  std::size_t nodes_ = 0;            // places x states
-  std::int64_t times_ = 1, per_ = 1; // scaled = cost * times / per
-  std::vector<std::int32_t> waysTo_; // by place to go to: from each place
-  std::vector<std::int32_t> extra_;  // states x items
-  std::vector<std::int32_t> arc_;    // items done x items: the least it can be
+  std::size_t nodes_ = 0;               // places x states
+  std::int64_t times_ = 1, per_ = 1;    // scaled = cost * times / per
+  std::vector<std::int32_t> waysTo_;    // by place to go to: from each place
+  std::vector<std::int32_t> extra_;     // states x items
+  std::vector<std::int32_t> arc_;       // items done x items: the least it can be
+  std::vector<std::int32_t> arcOfMove_; // the least it can be in the pattern
   std::vector<std::int32_t> prices_;
   std::int64_t sumOfPrices_ = 0;
   Pattern pattern_;

@@ -106,7 +106,14 @@ std::optional<Pattern> Pattern::of(const Groundwork& ground, std::vector<int> me
       else
         add(left, ground.succ, pattern.members_[i]);
     }
-    Ideal ideal{countBits(done), ground.items - countBits(left), static_cast<int>(pattern.moves_.size())};
+    Ideal ideal;
+    ideal.fewest = countBits(done);
+    ideal.most = ground.items - countBits(left);
+    ideal.firstMove = static_cast<int>(pattern.moves_.size());
+    for (int item = 0; item < ground.items; ++item) {
+      ideal.shortest += (done[item / 64] >> (item % 64) & 1) ? ground.lengthOf(item) : 0;
+      ideal.longest += (left[item / 64] >> (item % 64) & 1) ? 0 : ground.lengthOf(item);
+    }
     pattern.next_.resize(pattern.next_.size() + count, -1);
     for (int i = 0; i < count; ++i)
       if (!contains(mask, i) && within(earlier[i], mask)) {
@@ -126,7 +133,9 @@ std::optional<Pattern> Pattern::of(const Groundwork& ground, std::vector<int> me
       return std::nullopt;
     pattern.ideals_.push_back(ideal);
   }
-  pattern.ideals_.push_back({0, 0, static_cast<int>(pattern.moves_.size())});
+  Ideal behind;
+  behind.firstMove = static_cast<int>(pattern.moves_.size());
+  pattern.ideals_.push_back(behind);
   return pattern;
 }
 

@@ -9,8 +9,9 @@ namespace matwright {
 class Pattern {
 public:
   struct Ideal {
-    int fewest = 0, most = 0; // how many items of all can be done when exactly these members are
-    int firstMove = 0;        // in moves(); the last one ends where those of the next ideal begin
+    int fewest = 0, most = 0;               // how many items of all can be done when exactly these members are
+    std::int64_t shortest = 0, longest = 0; // what their lengths can add up to then
+    int firstMove = 0;                      // in moves(); the last one ends where those of the next ideal begin
   };
   struct Move {
     int item = 0;

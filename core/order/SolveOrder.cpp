@@ -46,11 +46,15 @@ private:
         return;
       }
     firstOrder();
+    if (ground_.closing && findWithLoops())
+      return;
+    bounds_ = {&bound_, {}};
     std::vector<int> all(ground_.items);
     std::iota(all.begin(), all.end(), 0);
     if (auto pattern = Pattern::of(ground_, all, kWholeWork); pattern && bound_.use(*std::move(pattern), effort_)) {
       readBound();
-      pass(1);
+      for (std::size_t width = 1; !isOver() && width <= kWidest; width *= 8)
+        pass(width); // more than one only where an arc leaves room
       return;
     }
     if (!bound_.use(*Pattern::of(ground_, {}, kAnyWork), effort_))
@@ -71,6 +75,70 @@ private:
     }
   }
 
+  // With patterns, as long as they can be had. False when the other way is to be tried.
+  bool findWithLoops() {
+    std::size_t most = 500, width = 16;
+    for (; !isOver(); most *= 4, width *= 4) {
+      if (most <= kMostMarks && !grow(most))
+        return effort_.isOver();
+      bounds_.patterns[0] = &*pattern_;
+      pass(width);
+      if (most < 2000)
+        polish();
+      if (width > kWidest)
+        return true;
+    }
+    return true;
+  }
+
+  // A wider pattern, of at most so many marks: first what moves the body, then what the relaxed order misses.
+  bool grow(std::size_t most) {
+    std::vector<int> members = pattern_ ? pattern_->members() : movers();
+    while (!pattern_ && !effort_.isOver()) {
+      pattern_ = PatternBound::of(ground_, members, nullptr, cost_, most, effort_);
+      if (members.empty())
+        break;
+      members.resize(members.size() * 3 / 4);
+    }
+    if (!pattern_)
+      return false;
+    members = pattern_->members();
+    raise(std::min(pattern_->atOrigin(), cost_));
+    while (!pattern_->hasAll() && !isOver()) {
+      std::vector<int> missed = pattern_->missedByPlan();
+      std::erase_if(missed, [&](int item) { return std::find(members.begin(), members.end(), item) != members.end(); });
+      if (missed.empty())
+        break;
+      std::optional<PatternBound> wider;
+      while (!wider && !missed.empty() && !effort_.isOver()) {
+        std::vector<int> more = members;
+        more.insert(more.end(), missed.begin(), missed.end());
+        wider = PatternBound::of(ground_, more, &*pattern_, cost_, most, effort_);
+        if (wider)
+          members = std::move(more);
+        else
+          missed.resize(missed.size() / 2);
+      }
+      if (!wider)
+        break;
+      pattern_ = std::move(wider);
+      raise(std::min(pattern_->atOrigin(), cost_));
+    }
+    return true;
+  }
+
+  std::vector<int> movers() const {
+    std::vector<int> items;
+    for (int item = 0; item < ground_.items; ++item)
+      if (ground_.start[item] != ground_.end[item])
+        items.push_back(item);
+    const auto degree = [&](int item) { return ground_.pred.count(item) + ground_.succ.count(item); };
+    std::stable_sort(items.begin(), items.end(), [&](int a, int b) { return degree(a) > degree(b); });
+    if (items.size() > 64)
+      items.resize(64);
+    return items;
+  }
+
   bool isOver() const { return proven_ || lower_ >= cost_ || effort_.isOver(); }
 
   void offer(std::vector<int> order, OrderCost cost) {
@@ -85,6 +153,7 @@ private:
     if (lower <= lower_)
       return;
     lower_ = lower;
+    proven_ = proven_ || lower >= kFar; // there is no order at all
     tell();
   }
 
@@ -147,7 +216,7 @@ private:
   void pass(std::size_t width) {
     if (isOver())
       return;
-    SweepOutcome found = sweep(ground_, bound_, width, cost_, effort_);
+    SweepOutcome found = sweep(ground_, bounds_, width, cost_, effort_);
     const bool complete = found.complete;
     if (!complete)
       raise(std::min(found.lower, cost_));
@@ -205,6 +274,7 @@ private:
   static constexpr std::int64_t kFirstWork = 2'000'000;
   static constexpr std::int64_t kMostWork = 2'000'000'000;
   static constexpr std::size_t kWidest = std::size_t{1} << 20;
+  static constexpr std::size_t kMostMarks = 600'000;
   static constexpr int kRounds = 80;
   static constexpr int kRoundsWidened = 15;
   static constexpr int kDisturbances = 20;
@@ -214,6 +284,8 @@ private:
   Effort effort_;
   LocalSearch local_;
   PathBound bound_;
+  std::optional<PatternBound> pattern_;
+  Bounds bounds_;
   std::vector<int> best_;
   OrderCost cost_ = kFar, lower_ = 0;
   bool proven_ = false;

@@ -22,7 +22,8 @@ template <int W> bool holds(const Set<W>& set, const Set<W>& part) {
 template <int W> struct Point {
   Set<W> done{};
   int place = 0, state = 0;
-  int ideal = 0;
+  int ideal = 0;                 // of the path bound; -1: there is no way on
+  std::array<int, 2> marks{};    // of the patterns
   int from = -1;                 // in the trail
   int item = -1;                 // done to come here, before and after all loops
   OrderCost cost = 0, total = 0; // so far; with the bound
@@ -80,8 +81,8 @@ private:
 
 template <int W> class Pass {
 public:
-  Pass(const Groundwork& ground, const PathBound& bound, std::size_t width, OrderCost upper, Effort& effort)
-      : ground_(ground), bound_(bound), width_(width), upper_(upper), effort_(effort), levels_(ground.items + 1),
+  Pass(const Groundwork& ground, const Bounds& bounds, std::size_t width, OrderCost upper, Effort& effort)
+      : ground_(ground), bounds_(bounds), width_(width), upper_(upper), effort_(effort), levels_(ground.items + 1),
         waiting_(ground.places) {
     const auto setsOf = [](const BitRows& rows, int count) {
       std::vector<Set<W>> sets(count);
@@ -95,13 +96,13 @@ public:
 
   SweepOutcome run() {
     Point<W> first;
-    first.place = ground_.origin;
     first.state = ground_.firstState;
-    first.ideal = bound_.firstIdeal();
-    first.prices = bound_.allPrices();
+    first.prices = bounds_.path ? bounds_.path->allPrices() : 0;
     std::vector<int> none;
-    const int done = close(first, 0, none);
-    first.total = bound_.rest(first.ideal, done, first.place, first.state, first.prices);
+    for (std::size_t i = 0; i < bounds_.patterns.size(); ++i)
+      first.marks[i] = bounds_.patterns[i] ? bounds_.patterns[i]->first() : 0;
+    const int done = arrive(first, ground_.origin, 0, none);
+    first.total = rest(first, done);
     OrderCost dropped = kFar;
     if (first.total < upper_)
       levels_[done].put(levels_[done].find(first).first, first);
@@ -158,14 +159,28 @@ private:
 
   void take(Point<W>& point, int item) const {
     point.done[item / 64] |= std::uint64_t{1} << (item % 64);
-    point.prices -= bound_.priceOf(item);
-    if (point.ideal >= 0)
-      point.ideal = bound_.pattern().after(point.ideal, item);
+    if (bounds_.path) {
+      point.prices -= bounds_.path->priceOf(item);
+      if (point.ideal >= 0)
+        point.ideal = bounds_.path->pattern().after(point.ideal, item);
+    }
     point.length += ground_.lengthOf(item);
   }
 
-  // Does all loops that can be done where the point is; how many items are done then.
-  int close(Point<W>& point, int count, std::vector<int>& taken) const {
+  OrderCost rest(const Point<W>& point, int done) const {
+    OrderCost most = bounds_.path ? bounds_.path->rest(point.ideal, done, point.place, point.state, point.prices) : 0;
+    for (std::size_t i = 0; i < bounds_.patterns.size(); ++i)
+      if (bounds_.patterns[i])
+        most = std::max(most, bounds_.patterns[i]->rest(point.marks[i], point.place));
+    return most;
+  }
+
+  // Comes to a place and does all loops that can be done there; how many items are done then.
+  int arrive(Point<W>& point, int place, int count, std::vector<int>& taken) const {
+    point.place = place;
+    for (std::size_t i = 0; i < bounds_.patterns.size(); ++i)
+      if (bounds_.patterns[i])
+        point.marks[i] = bounds_.patterns[i]->arrived(point.marks[i], place);
     if (!ground_.closes[point.place])
       return count;
     const Set<W>& loops = loops_[point.place];
@@ -190,14 +205,15 @@ private:
     point.cost += ground_.way(point.place, ground_.start[item]) + ground_.extraOf(point.state, item) +
                   ground_.arcOf(point.length, item);
     point.state = ground_.nextState(point.state, item);
-    point.place = ground_.start[item];
-    count = close(point, count, taken);
+    count = arrive(point, ground_.start[item], count, taken);
     if (!has<W>(point.done, item)) { // unless it was a loop there
       take(point, item);
       taken.push_back(item);
       ++count;
-      point.place = ground_.end[item];
-      count = close(point, count, taken);
+      for (std::size_t i = 0; i < bounds_.patterns.size(); ++i)
+        if (bounds_.patterns[i])
+          point.marks[i] = bounds_.patterns[i]->after(point.marks[i], item);
+      count = arrive(point, ground_.end[item], count, taken);
     }
     return count;
   }
@@ -243,7 +259,7 @@ private:
       }
       return;
     }
-    point.total = point.cost + bound_.rest(point.ideal, done, point.place, point.state, point.prices);
+    point.total = point.cost + rest(point, done);
     if (point.total < upper_)
       level.put(slot, point);
   }
@@ -254,9 +270,10 @@ private:
       items.push_back(trail_[at].item);
     std::vector<int> order;
     Point<W> point;
-    point.place = ground_.origin;
     point.state = ground_.firstState;
-    int count = close(point, 0, order);
+    for (std::size_t i = 0; i < bounds_.patterns.size(); ++i)
+      point.marks[i] = bounds_.patterns[i] ? bounds_.patterns[i]->first() : 0;
+    int count = arrive(point, ground_.origin, 0, order);
     for (auto item = items.rbegin(); item != items.rend(); ++item)
       if (*item >= 0)
         count = step(point, *item, count, order);
@@ -264,7 +281,7 @@ private:
   }
 
   const Groundwork& ground_;
-  const PathBound& bound_;
+  const Bounds& bounds_;
   std::size_t width_;
   OrderCost upper_;
   Effort& effort_;
@@ -277,16 +294,15 @@ private:
 
 } // namespace
 
-SweepOutcome sweep(const Groundwork& ground, const PathBound& bound, std::size_t width, OrderCost upper,
-                   Effort& effort) {
+SweepOutcome sweep(const Groundwork& ground, const Bounds& bounds, std::size_t width, OrderCost upper, Effort& effort) {
   const int words = std::max(1, ground.pred.words());
   if (words == 1)
-    return Pass<1>(ground, bound, width, upper, effort).run();
+    return Pass<1>(ground, bounds, width, upper, effort).run();
   if (words == 2)
-    return Pass<2>(ground, bound, width, upper, effort).run();
+    return Pass<2>(ground, bounds, width, upper, effort).run();
   if (words <= 5)
-    return Pass<5>(ground, bound, width, upper, effort).run();
-  return Pass<kMostOrderItems / 64>(ground, bound, width, upper, effort).run();
+    return Pass<5>(ground, bounds, width, upper, effort).run();
+  return Pass<kMostOrderItems / 64>(ground, bounds, width, upper, effort).run();
 }
 
 } // namespace matwright
