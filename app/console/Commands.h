@@ -15,6 +15,7 @@ int sheetCommand(const Arguments& arguments);
 int exportCommand(const Arguments& arguments);
 int redFlagsCommand(const Arguments& arguments);
 int listCommand(const Arguments& arguments);
+int sopCommand(const Arguments& arguments);
 int validateCommand(const Arguments& arguments);
 
 } // namespace matwright

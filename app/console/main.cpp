@@ -33,6 +33,10 @@ const std::vector<Command>& commands() {
        exportCommand},
       {"red-flags", "red-flags [-o OUT.pdf [--paper a4|letter]]", {{"-o", "--paper"}, {}, 0, 0}, redFlagsCommand},
       {"list", "list movements|positions|conditions [--json]", {{}, {"--json"}, 1, 1}, listCommand},
+      {"sop",
+       "sop FILE... [--nodes N] [--seconds S] [--json]",
+       {{"--nodes", "--seconds"}, {"--json"}, 1, 10000},
+       sopCommand},
       {"validate", "validate FILE...", {{}, {}, 1, 10000}, validateCommand},
   };
   return all;

@@ -47,9 +47,15 @@ constexpr std::uint64_t bit(std::size_t at) { return std::uint64_t{1} << at; }
 
 } // namespace
 
-PatternBound::PatternBound(const Groundwork& ground, std::vector<int> members)
-    : ground_(&ground), places_(ground.places), members_(std::move(members)), moverOf_(ground.items, -1),
-      earlier_(members_.size()), loopsAt_(ground.places) {
+PatternBound::PatternBound(const Groundwork& ground, std::vector<OrderCost> prices, std::vector<int> members)
+    : ground_(&ground), places_(ground.places), prices_(std::move(prices)), members_(std::move(members)),
+      moverOf_(ground.items, -1), earlier_(members_.size()), loopsAt_(ground.places) {
+  for (int item = 0; item < ground.items; ++item)
+    allPrices_ += priceOf(item);
+  shift_ = kFar;
+  for (int place = 0; place < places_; ++place)
+    if (ground.finish[place] < kFar)
+      shift_ = std::min(shift_, ground.finish[place] - prices_[place]);
   for (std::size_t i = 0; i < members_.size(); ++i) {
     const int item = members_[i];
     if (ground.loops.has(ground.start[item], item))
@@ -64,12 +70,12 @@ PatternBound::PatternBound(const Groundwork& ground, std::vector<int> members)
   }
 }
 
-std::optional<PatternBound> PatternBound::of(const Groundwork& ground, const std::vector<int>& members,
-                                             const PatternBound* coarser, OrderCost upper, std::size_t mostMarks,
-                                             Effort& effort) {
+std::optional<PatternBound> PatternBound::of(const Groundwork& ground, const std::vector<OrderCost>& prices,
+                                             const std::vector<int>& members, const PatternBound* coarser,
+                                             OrderCost upper, std::size_t mostMarks, Effort& effort) {
   if (members.size() > 64)
     return std::nullopt;
-  PatternBound bound(ground, members);
+  PatternBound bound(ground, prices, members);
   if (!bound.costsFit())
     return std::nullopt;
   bound.readWays();
@@ -91,7 +97,7 @@ void PatternBound::readWays() {
   for (int from = 0; from < places_; ++from)
     for (int to = 0; to < places_; ++to)
       if (ground_->walked[static_cast<std::size_t>(from) * places_ + to] && ground_->way(from, to) < kFar)
-        ways_[at(from, to)] = static_cast<std::int32_t>(ground_->way(from, to));
+        ways_[at(from, to)] = static_cast<std::int32_t>(ground_->way(from, to) - prices_[from] + prices_[to]);
   const auto goThrough = [&](int start, int end) {
     for (int from = 0; from < places_; ++from)
       for (int to = 0; to < places_; ++to)
@@ -137,7 +143,10 @@ bool PatternBound::enumerate(const PatternBound* coarser, OrderCost upper, std::
   std::vector<std::int32_t> from(places_);
   // The mark of a mask that was come to at a place, where that is worth while.
   const auto come = [&](std::uint64_t mask, int place, std::int32_t cost, int coarseMark) {
-    if (coarser && cost + coarser->rest(coarseMark, place) >= upper)
+    // What is reached costs so much beyond the prices' differences, which add up to the same along all orders.
+    if (coarser &&
+        prices_[ground_->origin] - prices_[place] + cost + coarser->rest(coarseMark, place, coarser->allPrices()) >=
+            upper)
       return kLeftOut;
     const std::size_t known = masks_.size();
     const int mark = index.of(mask);
@@ -224,7 +233,9 @@ bool PatternBound::compute(Effort& effort) {
     const bool all = std::popcount(masks_[mark]) == static_cast<int>(members_.size());
     if (all)
       for (int place = 0; place < places_; ++place)
-        rest[place] = begin[place] = static_cast<std::int32_t>(std::min<OrderCost>(ground_->finish[place], kNever));
+        rest[place] = begin[place] = ground_->finish[place] < kFar
+                                         ? static_cast<std::int32_t>(ground_->finish[place] - prices_[place] - shift_)
+                                         : kNever;
     else
       leastFrom(mark, begin);
     for (int to = 0; to < places_; ++to) {

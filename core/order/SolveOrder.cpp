@@ -1,6 +1,7 @@
 #include "core/order/SolveOrder.h"
 
 #include "core/order/LocalSearch.h"
+#include "core/order/PlacePrices.h"
 #include "core/order/Sweep.h"
 
 #include <algorithm>
@@ -77,6 +78,7 @@ private:
 
   // With patterns, as long as they can be had. False when the other way is to be tried.
   bool findWithLoops() {
+    placePrices_ = placePrices(ground_);
     std::size_t most = 500, width = 16;
     for (; !isOver(); most *= 4, width *= 4) {
       if (most <= kMostMarks && !grow(most))
@@ -95,7 +97,7 @@ private:
   bool grow(std::size_t most) {
     std::vector<int> members = pattern_ ? pattern_->members() : movers();
     while (!pattern_ && !effort_.isOver()) {
-      pattern_ = PatternBound::of(ground_, members, nullptr, cost_, most, effort_);
+      pattern_ = PatternBound::of(ground_, placePrices_, members, nullptr, cost_, most, effort_);
       if (members.empty())
         break;
       members.resize(members.size() * 3 / 4);
@@ -113,7 +115,7 @@ private:
       while (!wider && !missed.empty() && !effort_.isOver()) {
         std::vector<int> more = members;
         more.insert(more.end(), missed.begin(), missed.end());
-        wider = PatternBound::of(ground_, more, &*pattern_, cost_, most, effort_);
+        wider = PatternBound::of(ground_, placePrices_, more, &*pattern_, cost_, most, effort_);
         if (wider)
           members = std::move(more);
         else
@@ -277,13 +279,14 @@ private:
   static constexpr std::size_t kMostMarks = 600'000;
   static constexpr int kRounds = 80;
   static constexpr int kRoundsWidened = 15;
-  static constexpr int kDisturbances = 20;
+  static constexpr int kDisturbances = 100;
 
   const Groundwork& ground_;
   const OrderLimits& limits_;
   Effort effort_;
   LocalSearch local_;
   PathBound bound_;
+  std::vector<OrderCost> placePrices_;
   std::optional<PatternBound> pattern_;
   Bounds bounds_;
   std::vector<int> best_;

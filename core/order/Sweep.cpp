@@ -27,7 +27,8 @@ template <int W> struct Point {
   int from = -1;                 // in the trail
   int item = -1;                 // done to come here, before and after all loops
   OrderCost cost = 0, total = 0; // so far; with the bound
-  std::int64_t prices = 0;       // of the items that are left
+  std::int64_t prices = 0;       // of the items that are left, by the path bound
+  OrderCost placePrices = 0;     // and by the patterns
   std::int64_t length = 0;       // of those that are done
 
   bool samePlaceAs(const Point& other) const {
@@ -99,6 +100,7 @@ public:
     first.state = ground_.firstState;
     first.prices = bounds_.path ? bounds_.path->allPrices() : 0;
     std::vector<int> none;
+    first.placePrices = bounds_.patterns[0] ? bounds_.patterns[0]->allPrices() : 0;
     for (std::size_t i = 0; i < bounds_.patterns.size(); ++i)
       first.marks[i] = bounds_.patterns[i] ? bounds_.patterns[i]->first() : 0;
     const int done = arrive(first, ground_.origin, 0, none);
@@ -159,6 +161,8 @@ private:
 
   void take(Point<W>& point, int item) const {
     point.done[item / 64] |= std::uint64_t{1} << (item % 64);
+    if (bounds_.patterns[0])
+      point.placePrices -= bounds_.patterns[0]->priceOf(item);
     if (bounds_.path) {
       point.prices -= bounds_.path->priceOf(item);
       if (point.ideal >= 0)
@@ -171,7 +175,7 @@ private:
     OrderCost most = bounds_.path ? bounds_.path->rest(point.ideal, done, point.place, point.state, point.prices) : 0;
     for (std::size_t i = 0; i < bounds_.patterns.size(); ++i)
       if (bounds_.patterns[i])
-        most = std::max(most, bounds_.patterns[i]->rest(point.marks[i], point.place));
+        most = std::max(most, bounds_.patterns[i]->rest(point.marks[i], point.place, point.placePrices));
     return most;
   }
 
