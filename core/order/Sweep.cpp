@@ -172,6 +172,8 @@ private:
   }
 
   OrderCost rest(const Point<W>& point, int done) const {
+    if (done == ground_.items)
+      return ground_.finish[point.place];
     OrderCost most = bounds_.path ? bounds_.path->rest(point.ideal, done, point.place, point.state, point.prices) : 0;
     for (std::size_t i = 0; i < bounds_.patterns.size(); ++i)
       if (bounds_.patterns[i])
