@@ -111,6 +111,7 @@ private:
       std::erase_if(missed, [&](int item) { return std::find(members.begin(), members.end(), item) != members.end(); });
       if (missed.empty())
         break;
+      std::stable_sort(missed.begin(), missed.end(), [&](int a, int b) { return degreeOf(a) > degreeOf(b); });
       std::optional<PatternBound> wider;
       while (!wider && !missed.empty() && !effort_.isOver()) {
         std::vector<int> more = members;
@@ -129,13 +130,14 @@ private:
     return true;
   }
 
+  int degreeOf(int item) const { return ground_.pred.count(item) + ground_.succ.count(item); }
+
   std::vector<int> movers() const {
     std::vector<int> items;
     for (int item = 0; item < ground_.items; ++item)
       if (ground_.start[item] != ground_.end[item])
         items.push_back(item);
-    const auto degree = [&](int item) { return ground_.pred.count(item) + ground_.succ.count(item); };
-    std::stable_sort(items.begin(), items.end(), [&](int a, int b) { return degree(a) > degree(b); });
+    std::stable_sort(items.begin(), items.end(), [&](int a, int b) { return degreeOf(a) > degreeOf(b); });
     if (items.size() > 64)
       items.resize(64);
     return items;
