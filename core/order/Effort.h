@@ -28,7 +28,7 @@ public:
   std::int64_t left() const { return used_ >= limit_ ? 0 : limit_ - used_; }
 
 private:
-  static constexpr std::int64_t kBetweenQuestions = 256;
+  static constexpr std::int64_t kBetweenQuestions = 64;
   std::int64_t limit_, used_ = 0, unasked_ = kBetweenQuestions;
   const std::function<bool()>* stop_;
   bool stopped_ = false;

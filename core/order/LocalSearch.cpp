@@ -3,6 +3,11 @@
 #include <algorithm>
 
 namespace matwright {
+namespace {
+
+constexpr int kFew = 64; // items; with more, a round takes long enough to ask each time
+
+} // namespace
 
 // How far the stretch behind `middle` may go, at most to `last`, when `item` is to come behind it.
 int LocalSearch::reach(const std::vector<int>& order, int item, int middle, int last) const {
@@ -62,7 +67,7 @@ OrderCost LocalSearch::improve(std::vector<int>& order, Effort& effort) {
         if (effort.spend())
           return cost;
       }
-      if (effort.spend())
+      if (effort.spend() || (ground_->items > kFew && effort.ask()))
         return cost;
     }
   }

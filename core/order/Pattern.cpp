@@ -77,7 +77,8 @@ void add(std::vector<std::uint64_t>& words, const BitRows& rows, int item) {
 
 } // namespace
 
-std::optional<Pattern> Pattern::of(const Groundwork& ground, std::vector<int> members, std::int64_t mostWork) {
+std::optional<Pattern> Pattern::of(const Groundwork& ground, std::vector<int> members, std::int64_t mostWork,
+                                   Effort& effort) {
   if (members.size() > kMostMembers)
     return std::nullopt;
   Pattern pattern;
@@ -129,7 +130,7 @@ std::optional<Pattern> Pattern::of(const Groundwork& ground, std::vector<int> me
     const std::int64_t moves = static_cast<std::int64_t>(pattern.moves_.size()) - ideal.firstMove;
     pattern.work_ += std::int64_t{ideal.most - ideal.fewest + 1} * ground.states *
                      (std::int64_t{ground.places} * ground.places / 4 + moves + 8);
-    if (pattern.work_ > mostWork)
+    if (pattern.work_ > mostWork || effort.spend())
       return std::nullopt;
     pattern.ideals_.push_back(ideal);
   }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/order/Effort.h"
 #include "core/order/Groundwork.h"
 
 namespace matwright {
@@ -18,8 +19,10 @@ public:
     int to = 0; // ideal
   };
 
-  // Nothing when the ideals need more than `mostWork`: (ideals x counts) x (places x places + moves).
-  static std::optional<Pattern> of(const Groundwork& ground, std::vector<int> members, std::int64_t mostWork);
+  // Nothing when the ideals need more than `mostWork`: (ideals x counts) x (places x places + moves), or the effort
+  // ended.
+  static std::optional<Pattern> of(const Groundwork& ground, std::vector<int> members, std::int64_t mostWork,
+                                   Effort& effort);
 
   const std::vector<int>& members() const { return members_; }
   int ideals() const { return static_cast<int>(ideals_.size()) - 1; } // the first is empty, the last has all members

@@ -47,18 +47,20 @@ private:
         return;
       }
     firstOrder();
-    if (ground_.closing && findWithLoops())
+    if (placesAreShared() && findWithLoops())
       return;
     bounds_ = {&bound_, {}};
     std::vector<int> all(ground_.items);
     std::iota(all.begin(), all.end(), 0);
-    if (auto pattern = Pattern::of(ground_, all, kWholeWork); pattern && bound_.use(*std::move(pattern), effort_)) {
+    if (auto pattern = Pattern::of(ground_, all, kWholeWork, effort_);
+        pattern && bound_.use(*std::move(pattern), effort_)) {
       readBound();
       for (std::size_t width = 1; !isOver() && width <= kWidest; width *= 8)
         pass(width); // more than one only where an arc leaves room
       return;
     }
-    if (!bound_.use(*Pattern::of(ground_, {}, kAnyWork), effort_))
+    auto nothing = Pattern::of(ground_, {}, kAnyWork, effort_);
+    if (!nothing || !bound_.use(*std::move(nothing), effort_))
       return;
     readBound();
     pass(16);
@@ -74,6 +76,14 @@ private:
       polish();
       work *= 4;
     }
+  }
+
+  // Patterns are for items that meet at few places; where each has its own, prices on items tell more.
+  bool placesAreShared() const {
+    std::vector<int> starts = ground_.start;
+    std::sort(starts.begin(), starts.end());
+    const auto distinct = std::unique(starts.begin(), starts.end()) - starts.begin();
+    return ground_.closing && ground_.places <= kFewPlaces && 3 * distinct <= 2 * std::ptrdiff_t{ground_.items};
   }
 
   // With patterns, as long as they can be had. False when the other way is to be tried.
@@ -252,7 +262,7 @@ private:
     for (int members = std::min(8, fails - 1); fits + 1 < fails;) {
       if (effort_.ask())
         return false;
-      auto pattern = Pattern::of(ground_, {ranked.begin(), ranked.begin() + members}, work);
+      auto pattern = Pattern::of(ground_, {ranked.begin(), ranked.begin() + members}, work, effort_);
       if (pattern) {
         widest = std::move(pattern);
         fits = members;
@@ -276,8 +286,9 @@ private:
   static constexpr std::int64_t kWholeWork = 3'000'000;
   static constexpr std::int64_t kAnyWork = std::int64_t{1} << 60;
   static constexpr std::int64_t kFirstWork = 2'000'000;
-  static constexpr std::int64_t kMostWork = 2'000'000'000;
+  static constexpr std::int64_t kMostWork = 400'000'000; // about 200 MB
   static constexpr std::size_t kWidest = std::size_t{1} << 20;
+  static constexpr int kFewPlaces = 64; // with more, a mark costs too much
   static constexpr std::size_t kMostMarks = 600'000;
   static constexpr int kRounds = 80;
   static constexpr int kRoundsWidened = 15;
