@@ -41,6 +41,10 @@ const std::vector<Command>& commands() {
        {{"--mass", "--stature", "--table"}, {"--json"}, 1, 1},
        loadCommand},
       {"list", "list movements|positions|conditions [--json]", {{}, {"--json"}, 1, 1}, listCommand},
+      {"sop",
+       "sop FILE... [--nodes N] [--seconds S] [--json]",
+       {{"--nodes", "--seconds"}, {"--json"}, 1, 10000},
+       sopCommand},
       {"validate", "validate FILE...", {{}, {}, 1, 10000}, validateCommand},
   };
   return all;

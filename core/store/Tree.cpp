@@ -23,6 +23,7 @@ Tree Tree::list() {
 Tree::Tree() : node_(std::make_unique<Node>()) {}
 Tree::Tree(bool value) : node_(std::make_unique<Node>(Node{value})) {}
 Tree::Tree(int value) : node_(std::make_unique<Node>(Node{value})) {}
+Tree::Tree(std::int64_t value) : node_(std::make_unique<Node>(Node{value})) {}
 Tree::Tree(double value) : node_(std::make_unique<Node>(Node{value})) {}
 Tree::Tree(std::string value) : node_(std::make_unique<Node>(Node{std::move(value)})) {}
 Tree::Tree(const char* value) : Tree(std::string(value)) {}

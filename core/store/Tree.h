@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <memory>
 #include <string>
 #include <string_view>
@@ -16,6 +17,7 @@ public:
   Tree(); // null
   Tree(bool value);
   Tree(int value);
+  Tree(std::int64_t value);
   Tree(double value); // must be finite
   Tree(std::string value);
   Tree(const char* value);

@@ -385,12 +385,38 @@ TEST_F(Console, EveryFileOfTheDemoStudioIsValid) {
   EXPECT_GE(words.size(), 10U);
 }
 
+// By hand: of the orders 0 1 2 3 and 0 2 1 3 the second costs 5 + 3 + 1.
+TEST_F(Console, OrdersASequentialOrderingInstance) {
+  const std::string file = put("four.sop", "4\n0 4 5 100\n-1 0 4 1\n-1 3 0 6\n-1 -1 -1 0\n");
+  const Answer words = run({"sop", file});
+  EXPECT_EQ(words.code, 0) << words.err;
+  EXPECT_NE(words.out.find("four.sop: optimal, cost 9, bound 9, "), std::string::npos) << words.out;
+  EXPECT_NE(words.out.find("\n  0 2 1 3\n"), std::string::npos) << words.out;
+  const Json tree = Json::parse(run({"sop", file, file, "--nodes", "1000", "--seconds", "2", "--json"}).out);
+  EXPECT_EQ(tree["format"], "matwright-sop");
+  ASSERT_EQ(tree["instances"].size(), 2U);
+  EXPECT_EQ(tree["instances"][1]["cost"], 9);
+  EXPECT_EQ(tree["instances"][1]["lower"], 9);
+  EXPECT_EQ(tree["instances"][1]["stop"], "proven");
+  EXPECT_EQ(tree["instances"][1]["order"], (Json::array({0, 2, 1, 3})));
+}
+
+TEST_F(Console, ABrokenSequentialOrderingInstanceIsNamedByItsLine) {
+  const std::string broken = put("broken.sop", "3\n0 4 5\n-1 zero 4\n-1 -1 0\n");
+  const Answer answer = run({"sop", broken, put("fine.sop", "2\n0 7\n-1 0\n")});
+  EXPECT_EQ(answer.code, 2);
+  EXPECT_NE(answer.err.find("/line/3"), std::string::npos) << answer.err;
+  EXPECT_NE(answer.out.find("fine.sop: optimal, cost 7"), std::string::npos) << answer.out;
+}
+
 TEST_F(Console, WordsThatDoNotFitAreSaid) {
   for (const std::vector<std::string>& words : {std::vector<std::string>{},
                                                 {"fly"},
                                                 {"check"},
                                                 {"check", thursday, "--fast"},
                                                 {"check", thursday, "--people"},
+                                                {"sop"},
+                                                {"sop", thursday, "--nodes", "none"},
                                                 {"validate"}}) {
     const Answer answer = run(words);
     EXPECT_EQ(answer.code, 2);
