@@ -204,8 +204,12 @@ Settled shapeBetween(const Settled& start, const Settled& end, double share) {
 } // namespace
 
 Passage::Passage(const Settled& start, const Settled& end) {
-  const Settled aligned = alignedTo(start, end);
+  Settled aligned = alignedTo(start, end);
   shapes_.push_back(start);
+  // What only one end of the way rests on stands there all the way.
+  const Furniture all = mix(start.furniture, aligned.furniture, 0);
+  shapes_.front().furniture = all;
+  aligned.furniture = mix(start.furniture, aligned.furniture, 1);
   for (int i = 1; i < kLinks; ++i)
     shapes_.push_back(shapeBetween(start, aligned, static_cast<double>(i) / kLinks));
   shapes_.push_back(aligned);

@@ -66,8 +66,8 @@ private:
 
   bool liesLow(Limb limb) const {
     const PosedLeg& leg = settled_.body.legs[index(limb)];
-    return rests(beyond(thighOf(limb))) ||
-           (leg.knee.y - sk::kKneeRadius < kLies && leg.ankle.y - sk::kAnkleRadius < kLies);
+    return rests(beyond(thighOf(limb))) || leg.knee.y - sk::kKneeRadius < kLies ||
+           leg.ankle.y - sk::kAnkleRadius < kLies;
   }
 
   bool liesOnTheOther() const {

@@ -256,6 +256,10 @@ std::vector<Force> reactions(const WeighedBody& body, const std::vector<Bearing>
   for (std::size_t s = 0; s < n; ++s)
     if (sizes[s] > 0)
       forces.push_back({bearings[s].segment, bearings[s].at, bearings[s].push * sizes[s]});
+  const Vec3 ahead = cross(kUp, right);
+  const double missing = -dot(momentAbout(body, about, wholeBody(), forces), right);
+  for (Force& force : forces)
+    force.at = force.at + ahead * missing;
   return forces;
 }
 
