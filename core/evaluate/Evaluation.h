@@ -39,6 +39,7 @@ struct Caution {
   bool instructed = false;                // the level comes from a written instruction
   std::size_t clearance = Finding::kNone; // which of the condition's clearances lowered the level or set it
   std::optional<StepId> earlier;          // for rules on order: the step that this one comes too soon after
+  Asked asked{};                          // for kind rule: of the step, as those it is about do it
   friend bool operator==(const Caution&, const Caution&) = default;
 };
 

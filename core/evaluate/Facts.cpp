@@ -59,9 +59,10 @@ Seconds oneSideOf(const TimedStep& step) {
 
 } // namespace
 
-std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& schedule) {
+namespace {
+
+std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& schedule, bool withLevers) {
   const TransitionGraph& graph = knowledge.transitions;
-  const bool withLevers = asksForLevers(knowledge.rules);
   std::vector<StepFacts> all;
   all.reserve(schedule.steps.size());
   const TimedStep* before = nullptr;
@@ -95,13 +96,19 @@ std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& sched
   return all;
 }
 
+} // namespace
+
+std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& schedule) {
+  return factsOf(knowledge, schedule, asksForLevers(knowledge.rules));
+}
+
 std::vector<StepFacts> factsOfCatalogue(const Knowledge& knowledge) {
   ClassPlan all;
   Section& section = all.sections.emplace_back();
   for (const Movement& movement : knowledge.catalogue.movements())
     section.steps.push_back(stepOf(StepId{static_cast<std::int64_t>(section.steps.size()) + 1}, movement));
   const Ways ways(knowledge.transitions, {});
-  return factsOf(knowledge, scheduleOf(knowledge.catalogue, knowledge.transitions, ways, all));
+  return factsOf(knowledge, scheduleOf(knowledge.catalogue, knowledge.transitions, ways, all), true);
 }
 
 } // namespace matwright

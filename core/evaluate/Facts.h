@@ -23,7 +23,8 @@ namespace matwright {
 // Times are those of the schedule. Of a movement that is not in the catalogue only the position is known.
 std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& schedule);
 
-// What every movement of the catalogue asks, as written and each done once; in the order of the catalogue.
+// What every movement of the catalogue asks, as written and each done once, with its lever; in the order of the
+// catalogue.
 std::vector<StepFacts> factsOfCatalogue(const Knowledge& knowledge);
 
 } // namespace matwright

@@ -36,6 +36,7 @@ Caution cautionOf(const RuleBook& book, const Finding& finding, const Schedule& 
   caution.measured = finding.measured;
   caution.instructed = finding.instructed;
   caution.clearance = finding.clearance;
+  caution.asked = finding.asked;
   if (finding.earlier != Finding::kNone)
     caution.earlier = schedule.steps[finding.earlier].id;
   return caution;

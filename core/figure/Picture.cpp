@@ -47,11 +47,16 @@ PicturePart trunk(const PosedBody& body, const Eye& eye) {
   return part;
 }
 
+// The nose tells where a face looks to (ours), in radii of the head.
+constexpr double kNoseAhead = 0.88, kNose = 0.26;
+
 PicturePart head(const PosedBody& body, const Eye& eye) {
   PicturePart part;
   part.part = BodyPart::head;
   addBead(part, eye, body.spine[PosedBody::kSkull], sk::kNeckRadius, body.headTurn);
   addBead(part, eye, body.head, sk::kHeadRadius, body.headTurn);
+  addBead(part, eye, body.head + body.headTurn.forward * (kNoseAhead * sk::kHeadRadius), kNose * sk::kHeadRadius,
+          body.headTurn);
   part.depth = eye.depth(body.head);
   return part;
 }

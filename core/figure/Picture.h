@@ -47,7 +47,7 @@ struct PicturePart {
   BodyPart part = BodyPart::trunk;
   // The trunk has a row of beads on either side of the spine, the limbs and the head have one row (`right` is as
   // `left`). A leg: hip, knee, ankle, heel, toes; an arm: shoulder, elbow, wrist, fingertips; the head: base of the
-  // skull, middle.
+  // skull, middle, nose.
   std::array<Bead, kMostBeads> left, right;
   std::size_t count = 0;
   double depth = 0; // of its middle, greater is nearer to the viewer

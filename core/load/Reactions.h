@@ -3,8 +3,8 @@
 // The floor pushes straight up. A wall pushes level, away from itself, and the floor then holds with friction as much
 // as that needs. Where a body could rest in several ways, as on hands and knees, it rests so that its joints have least
 // to hold: the sum of the squares of their moments is least among all that keep it in balance. On its legs alone it may
-// shift its weight from one to the other, more than the figure shows. A figure that would fall forward or back is carried as
-// far ahead or behind as its weight is.
+// shift its weight from one to the other, more than the figure shows. A figure that would fall forward or back is
+// carried as far ahead or behind as its weight is.
 #pragma once
 
 #include "core/figure/Settle.h"

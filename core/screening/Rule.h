@@ -100,6 +100,7 @@ struct Asked {
   EnumSet<Elevation> at;
   Effort effort;
   int lever = 0; // whole percent of the straight-leg value, as in StepFacts
+  friend bool operator==(const Asked&, const Asked&) = default;
 };
 
 // What a rule looks for. All that it names must hold together; a demand that names nothing is never met.

@@ -34,7 +34,7 @@ bool weighsMore(const Finding& a, const Finding& b) {
   return a.level != b.level ? a.level > b.level : !a.assumed && b.assumed;
 }
 
-Finding findingOf(const ActiveRule& active, const Voice& voice, Level level) {
+Finding findingOf(const ActiveRule& active, const Voice& voice, Level level, std::span<const StepFacts> steps) {
   Finding finding;
   finding.rule = active.rule;
   finding.person = active.person;
@@ -45,6 +45,8 @@ Finding findingOf(const ActiveRule& active, const Voice& voice, Level level) {
   finding.assumed = active.assumed;
   finding.measured = voice.measured;
   finding.earlier = voice.earlier;
+  if (voice.step != Finding::kNone)
+    finding.asked = askedBy(steps[voice.step]);
   return finding;
 }
 
@@ -97,7 +99,7 @@ std::vector<Finding> screenOf(const RuleBook& book, PersonAt personAt, std::span
     for (const Voice& voice : voices[first->rule]) {
       std::optional<Finding> weightiest;
       for (auto each = first; each != last; ++each) {
-        Finding finding = findingOf(*each, voice, book.rules[each->rule].level);
+        Finding finding = findingOf(*each, voice, book.rules[each->rule].level, steps);
         if (each->condition != Finding::kNone)
           heed(heeded(personAt(each->person).conditions[each->condition].clearances, finding.level, finding.because,
                       day),

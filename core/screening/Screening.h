@@ -30,7 +30,7 @@ struct StepFacts {
   EnumSet<Elevation> at;     // of the positions in which the step starts or ends a side
   EnumSet<Elevation> restAt; // that last through the gap before it
   // The moment of weight about the low back at its peak, in whole percent of what two straight legs held level have
-  // there. 0 when it is not known or nothing is held: a load that is not known makes no rule speak.
+  // there. 0 when it is not known or nothing is held.
   int lever = 0;
   friend bool operator==(const StepFacts&, const StepFacts&) = default;
 };
@@ -54,6 +54,7 @@ struct Finding {
   bool instructed = false;       // the level comes from a written instruction, and not from the rule
   std::size_t clearance = kNone; // which of the condition's clearances lowered the level or set it
   std::size_t earlier = kNone;   // for order: the step before, that this one comes too soon after
+  Asked asked{};                 // of the step, by which the rule judged it; empty for the class as a whole
   friend bool operator==(const Finding&, const Finding&) = default;
 };
 

@@ -211,17 +211,6 @@ private:
   double least_, more_;
 };
 
-// Where the face looks to, as far as it is seen from the side.
-void addNose(QPainterPath& path, const Bead& middle, const Circle& head) {
-  constexpr double kSmallest = 5; // of a head in the painter's units; below it is no more than a smear
-  constexpr double kWithin = 0.88, kNose = 0.26;
-  if (head.radius < kSmallest)
-    return;
-  path.setFillRule(Qt::WindingFill);
-  const QPointF front(middle.front.x, -middle.front.y);
-  addCircle(path, {head.at + front * (head.radius * kWithin), head.radius * kNose});
-}
-
 } // namespace
 
 double smallness(const FigurePlacing& placing, double thinnest) {
@@ -238,7 +227,11 @@ FigureShape shapeOf(const PicturePart& part, const FigurePlacing& placing, doubl
     Circle circle = outliner.circle(part.left[1]);
     circle.radius *= 1 + kLargerHead * smallness(placing, thinnest);
     addCircle(shape.whole, circle);
-    addNose(shape.whole, part.left[1], circle);
+    constexpr double kSmallest = 5; // of a head in the painter's units; below it a nose is no more than a smear
+    if (circle.radius >= kSmallest) {
+      shape.whole.setFillRule(Qt::WindingFill);
+      addCircle(shape.whole, outliner.circle(part.left[2]));
+    }
     circle.radius += seam;
     if (seam > 0)
       addCircle(shape.seam, circle);

@@ -49,11 +49,10 @@ QString qualifiersText(const Condition& condition, const PersonCondition& held) 
 }
 
 // What a rule says, from what it found to by whose word it says it.
-QString saidBy(const Caution& caution, const Clearance* paper, const Knowledge& knowledge, const ClassPlan& plan,
-               const Evaluation& evaluation) {
+QString saidBy(const Caution& caution, const Clearance* paper, const Knowledge& knowledge, const ClassPlan& plan) {
   const Rule& rule = *caution.rule;
-  QString said = rule.scope == Scope::missing ? tr("nowhere in the class: %1").arg(demandText(rule.asks))
-                                              : foundText(caution, evaluation);
+  QString said =
+      rule.scope == Scope::missing ? tr("nowhere in the class: %1").arg(demandText(rule.asks)) : foundText(caution);
   if (said.isEmpty())
     said = QString::fromStdString(rule.why);
   if (rule.threshold)
@@ -61,10 +60,9 @@ QString saidBy(const Caution& caution, const Clearance* paper, const Knowledge& 
   return caution.instructed && paper ? tr("by written instruction %1: %2").arg(giverText(*paper), said) : said;
 }
 
-void addFound(QStringList& whole, const Caution& caution, const Knowledge& knowledge, const ClassPlan& plan,
-              const Evaluation& evaluation) {
+void addFound(QStringList& whole, const Caution& caution, const Knowledge& knowledge, const ClassPlan& plan) {
   const Rule& rule = *caution.rule;
-  if (const QString found = foundText(caution, evaluation); !found.isEmpty())
+  if (const QString found = foundText(caution); !found.isEmpty())
     whole << tr("Found: %1 (%2).").arg(found, scopeText(rule));
   if (rule.scope == Scope::missing)
     whole << tr("Found %1: %2.").arg(scopeText(rule), demandText(rule.asks));
@@ -129,7 +127,7 @@ CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const 
   QStringList whole;
   switch (caution.kind) {
   case CautionKind::rule:
-    words.what = saidBy(caution, paper, knowledge, plan, evaluation);
+    words.what = saidBy(caution, paper, knowledge, plan);
     words.instead = QString::fromStdString(caution.rule->instead);
     break;
   case CautionKind::unknownMovement:
@@ -161,7 +159,7 @@ CautionWords wordsFor(const Caution& caution, const Knowledge& knowledge, const 
     whole << tr("Condition: %1.").arg(line);
   }
   if (caution.kind == CautionKind::rule) {
-    addFound(whole, caution, knowledge, plan, evaluation);
+    addFound(whole, caution, knowledge, plan);
     addRule(whole, *caution.rule, knowledge.rules);
   } else {
     whole << words.what + QLatin1Char('.');

@@ -79,20 +79,18 @@ QString demandText(const Demand& demand) {
   return parts.join(QStringLiteral(", "));
 }
 
-QString foundText(const Caution& caution, const Evaluation& evaluation) {
+QString foundText(const Caution& caution) {
   QStringList parts;
   if (!caution.because.empty())
     parts << featureList(caution.because);
-  const Demand& asks = caution.rule->asks;
-  for (std::size_t i = 0; i < evaluation.facts.size() && i < evaluation.schedule.steps.size(); ++i) {
-    if (!caution.step || evaluation.schedule.steps[i].id != *caution.step)
-      continue;
-    if (const auto heights = evaluation.facts[i].at & asks.at; !heights.empty())
+  if (caution.step) {
+    const Demand& asks = caution.rule->asks;
+    if (const auto heights = caution.asked.at & asks.at; !heights.empty())
       parts << names(heights).join(QStringLiteral(", "));
     if (asks.effortFrom > 0)
-      parts << tr("effort %1").arg(evaluation.facts[i].effort.value());
+      parts << tr("effort %1").arg(caution.asked.effort.value());
     if (asks.leverFrom > 0)
-      parts << tr("a lever of %1 % of two straight legs").arg(evaluation.facts[i].lever);
+      parts << tr("a lever of %1 % of two straight legs").arg(caution.asked.lever);
   }
   return parts.join(QStringLiteral(", "));
 }

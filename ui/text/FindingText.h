@@ -11,8 +11,9 @@ namespace matwright {
 QString amountText(double amount, MeasureUnit unit);
 // What a demand names: "loaded forward bend or rotation, standing or kneeling, effort 7 or more".
 QString demandText(const Demand& demand);
-// What of it was there: "loaded forward bend, standing". Empty for what is missing and for rules on a whole class.
-QString foundText(const Caution& caution, const Evaluation& evaluation);
+// What of it was there, as those do it whom it is about: "loaded forward bend, standing". Empty for what is missing and
+// for rules on a whole class.
+QString foundText(const Caution& caution);
 // How much was measured and where the mark is: "0:32 reached, the mark is 0:30". Empty for rules without a threshold.
 QString measuredText(const Caution& caution, const Knowledge& knowledge, const ClassPlan& plan);
 // Whose mark that is. Empty for rules without a threshold.

@@ -130,7 +130,7 @@ TEST(FigurePaint, TheHeadIsLargerWhenSmallAndTrueWhenLarge) {
     const FigurePlacing placing = placingOf(QRectF(0, 0, size, size), picture, picture.extent, plain());
     for (const PicturePart& part : picture.parts)
       if (part.part == BodyPart::head)
-        return shapeOf(part, placing, plain().thinnest).whole.boundingRect().width() / placing.scale / 2;
+        return shapeOf(part, placing, plain().thinnest).whole.boundingRect().height() / placing.scale / 2;
     return 0.0;
   };
   EXPECT_NEAR(headAt(200), skeleton::kHeadRadius, 0.001);

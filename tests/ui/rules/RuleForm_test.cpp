@@ -214,6 +214,15 @@ TEST_F(Form, WhatItConcernsIsCountedWhileItIsWritten) {
   EXPECT_TRUE(says(QStringLiteral("It looks at no movement")));
 }
 
+TEST_F(Form, WhatHasALongLeverIsCountedBeforeTheRuleIsKept) {
+  tickFeature(kAny, Feature::flexLoad);
+  chooseScope(Scope::order); // what came before is not chosen yet
+  named<QSpinBox>(QStringLiteral("What it looks for: long lever from")).setValue(100);
+  EXPECT_TRUE(form.hasUnkept({"own-rule"}));
+  EXPECT_FALSE(says(QStringLiteral("No movement of the catalogue asks for this")));
+  EXPECT_TRUE(says(QStringLiteral("of the catalogue ask for this as written")));
+}
+
 TEST_F(Form, EachScopeShowsWhatItHasAUseForAndCanBeKept) {
   const QString amount = QStringLiteral("Unit of the amount"), steps = QStringLiteral("What it looks for: effort from"),
                 before = QStringLiteral("What came before: one of these is enough");

@@ -16,6 +16,7 @@ const Date kDay = day(2026, 6, 1);
 struct Worded : testing::Test {
   Rule said = rule("r", Scope::step, Level::adapt, {Feature::flexLoad});
   std::vector<Step> steps{step(1, "curl"), step(2, "curl"), step(3, "swing")};
+  std::vector<Movement> movements = smallMovements();
   std::vector<Person> roster;
 
   void measure(Scope scope, double amount, MeasureUnit unit) {
@@ -26,7 +27,8 @@ struct Worded : testing::Test {
     RuleBook book;
     book.conditions = {condition("ache")};
     book.rules = {said};
-    const Knowledge knowledge = smallKnowledge(book);
+    Knowledge knowledge = smallKnowledge(book);
+    knowledge.catalogue = Catalogue(movements);
     ClassPlan plan = classOf(steps);
     for (const Person& each : roster)
       plan.people.push_back(each.id);
@@ -56,6 +58,45 @@ TEST_F(Worded, AStepNamesFeaturesHeightsAndEffort) {
 
 TEST(DemandText, NamesALongLever) {
   EXPECT_EQ(demandText({{}, {}, {}, 0, 60}).toStdString(), "a long lever: 60 % of two straight legs or more");
+}
+
+// Curls that hold straight legs 30 degrees above the floor, and bent ones as an option: 90 and 45 % of two straight
+// legs held level, see the worked examples of core/load.
+std::vector<Movement> withLegsHeld(std::vector<Movement> movements) {
+  Pose straight;
+  straight.lean = -90;
+  straight.on = {Contact::back, Contact::head};
+  straight.legs[0].hip = straight.legs[1].hip = 30;
+  Pose bent = straight;
+  for (LegAngles& leg : bent.legs)
+    leg = {.hip = 90, .knee = 90};
+  movements[0].poses = {straight, straight};
+  for (Option& option : movements[0].options)
+    option.poses = KeyPoses{bent, bent};
+  return movements;
+}
+
+TEST_F(Worded, AStepNamesItsLever) {
+  movements = withLegsHeld(movements);
+  said.asks = {{}, {}, {}, 0, 60};
+  EXPECT_EQ(what(), "a lever of 90 % of two straight legs");
+  tells("Found: a lever of 90 % of two straight legs (in this step).");
+}
+
+TEST_F(Worded, WhoDoesAStepInAnotherWayIsToldOfThatWay) {
+  movements = withLegsHeld(movements);
+  said.condition = ConditionId{"ache"};
+  roster = {person("ida", {"ache"})};
+  steps = {step(1, "curl")};
+  steps[0].option = OptionId{"low"};
+  steps[0].variants = {{PersonId{"ida"}, MovementId{"curl"}, OptionId{}}};
+  said.asks = {{}, {}, {}, 0, 60};
+  EXPECT_EQ(what(), "a lever of 90 % of two straight legs");
+  said.asks = {{}, {}, {}, 3};
+  EXPECT_EQ(what(), "effort 4"); // of all others 2
+  steps[0].variants = {{PersonId{"ida"}, MovementId{"swing"}, OptionId{}}};
+  said.asks = {{}, {}, {Elevation::standing}, 0};
+  EXPECT_EQ(what(), "standing");
 }
 
 TEST_F(Worded, AStepThatIsTooLongNamesItsTime) {
