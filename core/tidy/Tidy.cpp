@@ -1,6 +1,5 @@
 #include "core/tidy/Tidy.h"
 
-#include "core/evaluate/Group.h"
 #include "core/order/OrderCheck.h"
 #include "core/order/SolveOrder.h"
 #include "core/tidy/NearOrder.h"
@@ -29,8 +28,8 @@ class Tidying {
 public:
   Tidying(const Knowledge& knowledge, const ClassPlan& plan, const Group& group, const TidyRequest& request,
           const TidyLimits& limits)
-      : knowledge_(knowledge), plan_(plan), ways_(group.ways()), limits_(limits), schedule_(schedule(plan)),
-        items_(itemsOf(knowledge, plan, schedule_, request)) {
+      : knowledge_(knowledge), plan_(plan), group_(group), ways_(group.ways()), limits_(limits),
+        schedule_(schedule(plan)), items_(itemsOf(knowledge, plan, schedule_, request)) {
     today_.resize(items_.items.size());
     std::iota(today_.begin(), today_.end(), 0);
     if (!today_.empty())
@@ -106,7 +105,8 @@ private:
     if (checkOrder(problem, answer->order) != Result<OrderCost, OrderBreach>(answer->cost))
       std::abort(); // the search does not do what it says
     return nearer(answer->order, [&](const std::vector<int>& order) {
-      return checkOrder(problem, order) == Result<OrderCost, OrderBreach>(answer->cost);
+      return !(limits_.stop && limits_.stop()) &&
+             checkOrder(problem, order) == Result<OrderCost, OrderBreach>(answer->cost);
     });
   }
 
@@ -123,8 +123,10 @@ private:
     for (Section& section : result_.plan.sections)
       for (Step& step : section.steps)
         step = *steps[was[at++]];
-    const Schedule after = schedule(result_.plan);
-    result_.after = {after.moving, after.changes, wishedIn(order)};
+    const Outcome before = outcomeOf(knowledge_, group_, plan_), after = outcomeOf(knowledge_, group_, result_.plan);
+    result_.after = {after.schedule.moving, after.schedule.changes, wishedIn(order)};
+    result_.gone = countLevels(newCautions(after, before));
+    result_.come = countLevels(newCautions(before, after));
     tellMoves(order);
   }
 
@@ -179,6 +181,7 @@ private:
 
   const Knowledge& knowledge_;
   const ClassPlan& plan_;
+  const Group& group_;
   const Ways& ways_;
   const TidyLimits& limits_;
   Schedule schedule_; // of today

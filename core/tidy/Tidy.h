@@ -27,6 +27,7 @@
 #pragma once
 
 #include "core/edit/Edit.h"
+#include "core/evaluate/Outcome.h"
 #include "core/knowledge/Knowledge.h"
 #include "core/plan/ClassPlan.h"
 
@@ -101,6 +102,9 @@ struct TidyResult {
   Seconds lower; // no order that keeps all this has a lower total
   TidyStatus status = TidyStatus::nothingToDo;
   std::vector<TidyMove> moves; // in the order of `plan`; empty when it is the class as it was
+  // Cautions on the class that the order takes away and that it brings, as newCautions() tells them apart. They are no
+  // part of what is made small: whoever offers an order says first what it brings.
+  LevelCounts gone{}, come{};
   std::int64_t nodes = 0;
   friend bool operator==(const TidyResult&, const TidyResult&) = default;
 };

@@ -7,6 +7,7 @@
 
 #include <algorithm>
 #include <gtest/gtest.h>
+#include <numeric>
 
 namespace matwright::test {
 namespace {
@@ -64,7 +65,7 @@ TEST(RealTidy, IsTheShortestOfAllOrders) {
 TEST(RealTidy, KeepsWhatItPromises) {
   const Knowledge& knowledge = realKnowledge();
   Draw draw(12);
-  int moved = 0, avoiding = 0;
+  int moved = 0, avoiding = 0, coming = 0;
   for (int round = 0; round < 25; ++round) {
     SCOPED_TRACE("round " + std::to_string(round));
     const std::vector<Person> people = randomPeople(draw, knowledge.rules, kDay, 3, 2);
@@ -110,10 +111,15 @@ TEST(RealTidy, KeepsWhatItPromises) {
     if (result.status == TidyStatus::shortest) {
       EXPECT_NEAR(result.lower.value(), result.after.total().value(), 0.05);
     }
+    const auto total = [](const auto& counts) { return std::accumulate(counts.begin(), counts.end(), 0); };
+    EXPECT_EQ(static_cast<int>(after.cautions.size()) - static_cast<int>(before.cautions.size()),
+              total(result.come) - total(result.gone));
+    coming += total(result.come);
     moved += !result.moves.empty();
     avoiding += before.people.size() > 0;
   }
   EXPECT_GT(moved, 10) << "the draw tests nothing";
+  EXPECT_GT(coming, 0) << "the draw tests nothing";
   EXPECT_GT(avoiding, 10) << "the draw tests nothing";
 }
 
