@@ -96,6 +96,17 @@ TEST(Tidy, RefusesWhatTheClassDoesNotHave) {
   EXPECT_EQ(tidied(knowledge, plan, {}, kDay, request).error(), Refusal::noSuchStep);
 }
 
+// Sitting first would cost 3 in place of 4.
+TEST(Tidy, APrerequisiteStaysBeforeWhatNeedsIt) {
+  std::vector<Movement> movements = smallMovements();
+  movements.back().prerequisites = {MovementId{"curl"}}; // of fold
+  Knowledge knowledge = smallKnowledge();
+  knowledge.catalogue = Catalogue(movements);
+  const ClassPlan plan = classOf({step(1, "curl"), step(2, "fold")});
+  EXPECT_EQ(tidied(knowledge, plan, {}, kDay).value().status, TidyStatus::nothingToDo);
+  EXPECT_EQ(tidied(smallKnowledge(), plan, {}, kDay).value().status, TidyStatus::shortest);
+}
+
 // roll (lying to sitting) needs curl. Roll first would cost 3 to lie down again; curl first nothing.
 TEST(Tidy, MendsAPrerequisiteThatComesTooLate) {
   const TidyResult result = tidy(classOf({step(1, "roll"), step(2, "curl")}));
