@@ -18,6 +18,7 @@ int redFlagsCommand(const Arguments& arguments);
 int loadCommand(const Arguments& arguments);
 int listCommand(const Arguments& arguments);
 int sopCommand(const Arguments& arguments);
+int tidyCommand(const Arguments& arguments);
 int validateCommand(const Arguments& arguments);
 
 } // namespace matwright

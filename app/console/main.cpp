@@ -45,6 +45,14 @@ const std::vector<Command>& commands() {
        "sop FILE... [--nodes N] [--seconds S] [--json]",
        {{"--nodes", "--seconds"}, {"--json"}, 1, 10000},
        sopCommand},
+      {"tidy",
+       "tidy CLASS [-o OUT] [--section N] [--pin STEP]... [--counter-movement] [--other-region] [--wished-arc] "
+       "[--fewer-rises] [--people FILE]... [--json]",
+       {{"-o", "--section", "--pin", "--people"},
+        {"--counter-movement", "--other-region", "--wished-arc", "--fewer-rises", "--json"},
+        1,
+        1},
+       tidyCommand},
       {"validate", "validate FILE...", {{}, {}, 1, 10000}, validateCommand},
   };
   return all;

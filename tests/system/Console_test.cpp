@@ -409,6 +409,37 @@ TEST_F(Console, ABrokenSequentialOrderingInstanceIsNamedByItsLine) {
   EXPECT_NE(answer.out.find("fine.sop: optimal, cost 7"), std::string::npos) << answer.out;
 }
 
+TEST_F(Console, TidiesTheDemoClassAndWritesIt) {
+  const std::string out = (folder / "tidy.json").string();
+  const Json tree = Json::parse(run({"tidy", thursday, "-o", out, "--json"}).out);
+  EXPECT_EQ(tree["format"], "matwright-tidy");
+  EXPECT_LE(tree["after"]["moving"].get<double>(), tree["before"]["moving"].get<double>());
+  EXPECT_FALSE(tree["moves"].empty());
+  // The class that was written takes the moving that was told, for the same people.
+  std::vector<std::string> words{"check", out, "--json"};
+  const Json check = Json::parse(run({"check", thursday, "--json"}).out);
+  for (const Json& person : check["people"]) {
+    words.emplace_back("--people");
+    words.push_back(demo + "/people/" + person.get<std::string>() + ".json");
+  }
+  const Json written = Json::parse(run(words).out);
+  EXPECT_EQ(written["moving"], tree["after"]["moving"]);
+  EXPECT_EQ(written["changes"], tree["after"]["changes"]);
+  EXPECT_EQ(check["moving"], tree["before"]["moving"]);
+  EXPECT_EQ(written["steps"].size(), check["steps"].size());
+  for (std::size_t at = 0; at < written["steps"].size(); ++at)
+    EXPECT_EQ(written["steps"][at]["id"], tree["order"][at]);
+}
+
+TEST_F(Console, TidyingSaysInWordsWhatMovedAndRefusesWhatIsNotThere) {
+  const Answer words = run({"tidy", thursday});
+  EXPECT_EQ(words.code, 0) << words.err;
+  EXPECT_NE(words.out.find("shorter-way"), std::string::npos) << words.out;
+  EXPECT_EQ(run({"tidy", thursday, "--section", "40"}).code, 2);
+  EXPECT_EQ(run({"tidy", thursday, "--section", "none"}).code, 2);
+  EXPECT_EQ(run({"tidy", thursday, "--pin", "4000"}).code, 2);
+}
+
 TEST_F(Console, WordsThatDoNotFitAreSaid) {
   for (const std::vector<std::string>& words : {std::vector<std::string>{},
                                                 {"fly"},
