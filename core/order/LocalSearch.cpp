@@ -38,7 +38,7 @@ OrderCost LocalSearch::exchanged(const std::vector<int>& order, int first, int m
 }
 
 // Tries all stretches of which the first one ends at `middle`. Whether one of them was better.
-bool LocalSearch::improveAround(std::vector<int>& order, int middle, OrderCost& cost, Effort& effort) {
+bool LocalSearch::improveAround(std::vector<int>& order, int middle, OrderCost& cost, SearchEffort& effort) {
   const auto isPinned = [&](int at) { return ground_->pinnedAt[at] >= 0; };
   int last = middle;
   while (last + 1 < ground_->items && !isPinned(last + 1))
@@ -57,7 +57,7 @@ bool LocalSearch::improveAround(std::vector<int>& order, int middle, OrderCost& 
   return false;
 }
 
-OrderCost LocalSearch::improve(std::vector<int>& order, Effort& effort) {
+OrderCost LocalSearch::improve(std::vector<int>& order, SearchEffort& effort) {
   OrderCost cost = ground_->costOf(order);
   for (bool better = true; better;) {
     better = false;
@@ -93,7 +93,7 @@ void LocalSearch::disturb(std::vector<int>& order) {
   }
 }
 
-OrderCost LocalSearch::improveAgain(std::vector<int>& order, int times, Effort& effort) {
+OrderCost LocalSearch::improveAgain(std::vector<int>& order, int times, SearchEffort& effort) {
   OrderCost cost = ground_->costOf(order);
   if (ground_->items < 3)
     return cost;

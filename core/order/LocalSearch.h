@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/order/Effort.h"
 #include "core/order/Groundwork.h"
+#include "core/order/SearchEffort.h"
 
 #include <random>
 
@@ -14,12 +14,12 @@ public:
   LocalSearch(const Groundwork& ground, std::uint64_t seed) : ground_(&ground), random_(seed) {}
 
   // The order must keep precedences and pins. What it costs afterwards.
-  OrderCost improve(std::vector<int>& order, Effort& effort);
+  OrderCost improve(std::vector<int>& order, SearchEffort& effort);
   // Improves so many times more, each time after a disturbance at random; never ends dearer than it began.
-  OrderCost improveAgain(std::vector<int>& order, int times, Effort& effort);
+  OrderCost improveAgain(std::vector<int>& order, int times, SearchEffort& effort);
 
 private:
-  bool improveAround(std::vector<int>& order, int last, OrderCost& cost, Effort& effort);
+  bool improveAround(std::vector<int>& order, int last, OrderCost& cost, SearchEffort& effort);
   OrderCost exchanged(const std::vector<int>& order, int first, int middle, int last, OrderCost cost);
   void disturb(std::vector<int>& order);
   int reach(const std::vector<int>& order, int item, int middle, int last) const;

@@ -75,7 +75,7 @@ std::int32_t PathBound::arcOf(const Pattern::Move* move, int done) const {
                   arcOfMove_[static_cast<std::size_t>(move - pattern_.movesBegin(0))]);
 }
 
-bool PathBound::use(Pattern pattern, Effort& effort) {
+bool PathBound::use(Pattern pattern, SearchEffort& effort) {
   pattern_ = std::move(pattern);
   const int items = ground_->items;
   rows_.clear();
@@ -99,7 +99,7 @@ bool PathBound::use(Pattern pattern, Effort& effort) {
   return compute(effort);
 }
 
-bool PathBound::compute(Effort& effort) {
+bool PathBound::compute(SearchEffort& effort) {
   const int items = ground_->items;
   for (int done = items; done >= 0; --done)
     for (int ideal : idealsAt_[done]) {
@@ -213,7 +213,7 @@ void PathBound::noteWrong() {
     wrong_[item] += std::abs(times[item] - 1);
 }
 
-bool PathBound::tune(OrderCost upper, int rounds, Effort& effort) {
+bool PathBound::tune(OrderCost upper, int rounds, SearchEffort& effort) {
   const int items = ground_->items;
   std::vector<std::int32_t> bestPrices = prices_;
   std::int64_t bestSum = sumOfPrices_;

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/order/Effort.h"
 #include "core/order/Pattern.h"
+#include "core/order/SearchEffort.h"
 
 namespace matwright {
 
@@ -14,9 +14,9 @@ public:
   explicit PathBound(const Groundwork& ground);
 
   // Reads the table anew for this pattern. False when the effort ended; the bound is then unusable until another use().
-  bool use(Pattern pattern, Effort& effort);
+  bool use(Pattern pattern, SearchEffort& effort);
   // Better prices, by at most so many rounds; `upper` is a cost that can be reached. Ends with a readable table.
-  bool tune(OrderCost upper, int rounds, Effort& effort);
+  bool tune(OrderCost upper, int rounds, SearchEffort& effort);
 
   const Pattern& pattern() const { return pattern_; }
   OrderCost atOrigin() const; // at least kFar: there is no order
@@ -49,7 +49,7 @@ private:
   std::int32_t scaled(OrderCost cost) const;     // rounded down
   std::int32_t leastArc(int item, std::int64_t shortest, std::int64_t longest) const;
   std::int32_t arcOf(const Pattern::Move* move, int done) const;
-  bool compute(Effort& effort);
+  bool compute(SearchEffort& effort);
   void computeRow(int ideal, int done);
   void findWalk();
   void noteWrong();

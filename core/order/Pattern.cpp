@@ -78,7 +78,7 @@ void add(std::vector<std::uint64_t>& words, const BitRows& rows, int item) {
 } // namespace
 
 std::optional<Pattern> Pattern::of(const Groundwork& ground, std::vector<int> members, std::int64_t mostWork,
-                                   Effort& effort) {
+                                   SearchEffort& effort) {
   if (members.size() > kMostMembers)
     return std::nullopt;
   Pattern pattern;

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/order/Effort.h"
 #include "core/order/Groundwork.h"
+#include "core/order/SearchEffort.h"
 
 namespace matwright {
 
@@ -22,7 +22,7 @@ public:
   // Nothing when the ideals need more than `mostWork`: (ideals x counts) x (places x places + moves), or the effort
   // ended.
   static std::optional<Pattern> of(const Groundwork& ground, std::vector<int> members, std::int64_t mostWork,
-                                   Effort& effort);
+                                   SearchEffort& effort);
 
   const std::vector<int>& members() const { return members_; }
   int ideals() const { return static_cast<int>(ideals_.size()) - 1; } // the first is empty, the last has all members

@@ -72,7 +72,7 @@ PatternBound::PatternBound(const Groundwork& ground, std::vector<OrderCost> pric
 
 std::optional<PatternBound> PatternBound::of(const Groundwork& ground, const std::vector<OrderCost>& prices,
                                              const std::vector<int>& members, const PatternBound* coarser,
-                                             OrderCost upper, std::size_t mostMarks, Effort& effort) {
+                                             OrderCost upper, std::size_t mostMarks, SearchEffort& effort) {
   if (members.size() > 64)
     return std::nullopt;
   PatternBound bound(ground, prices, members);
@@ -132,7 +132,8 @@ std::uint64_t PatternBound::closedMask(std::uint64_t mask, int place) const {
 
 // Goes forward from the origin, always from marks with fewer members done to such with more, and knows of each mark and
 // place what it costs at least to come there.
-bool PatternBound::enumerate(const PatternBound* coarser, OrderCost upper, std::size_t mostMarks, Effort& effort) {
+bool PatternBound::enumerate(const PatternBound* coarser, OrderCost upper, std::size_t mostMarks,
+                             SearchEffort& effort) {
   MarkIndex index(masks_);
   masks_.push_back(~std::uint64_t{0}); // kLeftOut; no mask of true members is the same, and it is not looked up
   closed_.assign(places_, kLeftOut);
@@ -221,7 +222,7 @@ void PatternBound::leastFrom(int mark, std::vector<std::int32_t>& begin) const {
     }
 }
 
-bool PatternBound::compute(Effort& effort) {
+bool PatternBound::compute(SearchEffort& effort) {
   std::vector<int> sorted(masks_.size() - 1);
   std::iota(sorted.begin(), sorted.end(), 1);
   std::stable_sort(sorted.begin(), sorted.end(),

@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/order/Effort.h"
 #include "core/order/Groundwork.h"
+#include "core/order/SearchEffort.h"
 
 namespace matwright {
 
@@ -16,7 +16,7 @@ public:
   // `prices` as of placePrices(), the same for a coarser one.
   static std::optional<PatternBound> of(const Groundwork& ground, const std::vector<OrderCost>& prices,
                                         const std::vector<int>& members, const PatternBound* coarser, OrderCost upper,
-                                        std::size_t mostMarks, Effort& effort);
+                                        std::size_t mostMarks, SearchEffort& effort);
 
   int first() const { return 1; }
   int arrived(int mark, int place) const { return closed_[static_cast<std::size_t>(mark) * places_ + place]; }
@@ -49,8 +49,8 @@ private:
   PatternBound(const Groundwork& ground, std::vector<OrderCost> prices, std::vector<int> members);
   bool costsFit() const;
   void readWays();
-  bool enumerate(const PatternBound* coarser, OrderCost upper, std::size_t mostMarks, Effort& effort);
-  bool compute(Effort& effort);
+  bool enumerate(const PatternBound* coarser, OrderCost upper, std::size_t mostMarks, SearchEffort& effort);
+  bool compute(SearchEffort& effort);
   void leastFrom(int mark, std::vector<std::int32_t>& begin) const; // by place to go to
   std::uint64_t closedMask(std::uint64_t mask, int place) const;
 

@@ -296,7 +296,7 @@ private:
 
   const Groundwork& ground_;
   const OrderLimits& limits_;
-  Effort effort_;
+  SearchEffort effort_;
   LocalSearch local_;
   PathBound bound_;
   std::vector<OrderCost> placePrices_;

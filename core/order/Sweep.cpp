@@ -82,7 +82,7 @@ private:
 
 template <int W> class Pass {
 public:
-  Pass(const Groundwork& ground, const Bounds& bounds, std::size_t width, OrderCost upper, Effort& effort)
+  Pass(const Groundwork& ground, const Bounds& bounds, std::size_t width, OrderCost upper, SearchEffort& effort)
       : ground_(ground), bounds_(bounds), width_(width), upper_(upper), effort_(effort), levels_(ground.items + 1),
         waiting_(ground.places) {
     const auto setsOf = [](const BitRows& rows, int count) {
@@ -290,7 +290,7 @@ private:
   const Bounds& bounds_;
   std::size_t width_;
   OrderCost upper_;
-  Effort& effort_;
+  SearchEffort& effort_;
   std::vector<Set<W>> pred_, loops_;
   std::vector<Level<W>> levels_;
   std::vector<Step> trail_; // points that were gone on from
@@ -300,7 +300,8 @@ private:
 
 } // namespace
 
-SweepOutcome sweep(const Groundwork& ground, const Bounds& bounds, std::size_t width, OrderCost upper, Effort& effort) {
+SweepOutcome sweep(const Groundwork& ground, const Bounds& bounds, std::size_t width, OrderCost upper,
+                   SearchEffort& effort) {
   const int words = std::max(1, ground.pred.words());
   if (words == 1)
     return Pass<1>(ground, bounds, width, upper, effort).run();

@@ -25,6 +25,7 @@ struct SweepOutcome {
 // Goes through all partial orders by the number of items done, and keeps at most `width` of each number, those whose
 // cost so far and bound are least. Two that have done the same items and stand at the same place in the same state are
 // one. Everything that cannot come below `upper` is left out.
-SweepOutcome sweep(const Groundwork& ground, const Bounds& bounds, std::size_t width, OrderCost upper, Effort& effort);
+SweepOutcome sweep(const Groundwork& ground, const Bounds& bounds, std::size_t width, OrderCost upper,
+                   SearchEffort& effort);
 
 } // namespace matwright

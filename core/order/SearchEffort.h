@@ -6,9 +6,9 @@
 namespace matwright {
 
 // How far a search may go. Asks its caller often whether to stop; once stopped it stays so.
-class Effort {
+class SearchEffort {
 public:
-  Effort(std::int64_t nodes, const std::function<bool()>& stop) : limit_(nodes), stop_(&stop) {}
+  SearchEffort(std::int64_t nodes, const std::function<bool()>& stop) : limit_(nodes), stop_(&stop) {}
   // Takes `nodes` as done. True when the search has to end.
   bool spend(std::int64_t nodes = 1) {
     used_ += nodes;
