@@ -26,7 +26,7 @@ SAVE_AS = "Save As"
 CARD = "Card"
 SAVE_PDF = "Save as PDF"
 
-PATIENCE = 20  # seconds for anything to appear, also on a slow machine
+PATIENCE = 60  # seconds for anything to appear, also on a slow machine
 
 
 class Failure(Exception):
