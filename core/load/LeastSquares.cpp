@@ -1,7 +1,8 @@
 #include "core/load/LeastSquares.h"
 
+#include "core/base/Cholesky.h"
+
 #include <algorithm>
-#include <cmath>
 
 namespace matwright {
 
@@ -32,21 +33,10 @@ NonNegativeFit::Row NonNegativeFit::solveFor(const Set& free) const {
   Row y;
   for (std::size_t i = 0; i < n; ++i) {
     y[i] = right_[which[i]];
-    for (std::size_t j = 0; j <= i; ++j) {
-      double sum = gram_[which[i]][which[j]];
-      for (std::size_t k = 0; k < j; ++k)
-        sum -= m[i][k] * m[j][k];
-      m[i][j] = i == j ? std::sqrt(std::max(sum, 1e-14)) : sum / m[j][j];
-    }
-    for (std::size_t k = 0; k < i; ++k)
-      y[i] -= m[i][k] * y[k];
-    y[i] /= m[i][i];
+    for (std::size_t j = 0; j <= i; ++j)
+      m[i][j] = gram_[which[i]][which[j]];
   }
-  for (std::size_t i = n; i-- > 0;) {
-    for (std::size_t k = i + 1; k < n; ++k)
-      y[i] -= m[k][i] * y[k];
-    y[i] /= m[i][i];
-  }
+  solveByCholesky(m, y, n, 1e-14);
   Row x{};
   for (std::size_t i = 0; i < n; ++i)
     x[which[i]] = y[i];
