@@ -9,7 +9,7 @@ int leverPercent(double share) { return static_cast<int>(std::lround(100 * share
 
 StepLoad loadOf(const Loads& loads, const Movement& movement, const Option* option, const Tempo& tempo) {
   const std::shared_ptr<const MovementLoad> load = loads.of(posesOf(movement, option), tempo);
-  constexpr auto kLowBack = static_cast<std::size_t>(LoadedJoint::lowBack);
+  constexpr std::size_t kLowBack = index(LoadedJoint::lowBack);
   return {.peak = load->peak, .mean = load->mean, .lever = loads.lever(load->peak[kLowBack])};
 }
 

@@ -57,10 +57,6 @@ Seconds oneSideOf(const TimedStep& step) {
   return apart ? std::max(step.work.left, step.work.right) : step.work.whole;
 }
 
-} // namespace
-
-namespace {
-
 std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& schedule, bool withLevers) {
   const TransitionGraph& graph = knowledge.transitions;
   std::vector<StepFacts> all;

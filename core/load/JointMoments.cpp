@@ -19,9 +19,9 @@ constexpr Limb otherOf(Limb limb) { return limb == Limb::near ? Limb::far : Limb
 
 class Weigher {
 public:
-  Weigher(const Settled& settled, BodyTable table)
-      : settled_(settled), body_(weighed(settled.body, table)), touching_(touchingBelow(settled)),
-        bearings_(bearingsOf(settled, body_)) {
+  Weigher(const Settled& settled, const WeighedBody& body)
+      : settled_(settled), body_(body), touching_(touchingBelow(settled)),
+        bearings_(bearingsOf(settled, body_, touching_)) {
     lies_ = liesFlat();
     for (const Bearing& bearing : bearings_)
       supported_.insert(bearing.segment);
@@ -133,7 +133,7 @@ private:
   }
 
   const Settled& settled_;
-  WeighedBody body_;
+  const WeighedBody& body_;
   Touching touching_;
   std::vector<Bearing> bearings_;
   SegmentSet supported_;
@@ -155,7 +155,11 @@ double JointMoments::of(LoadedJoint joint) const {
   return std::max(shoulders[0], shoulders[1]);
 }
 
-JointMoments jointMoments(const Settled& settled, BodyTable table) { return Weigher(settled, table).moments(); }
+JointMoments jointMoments(const Settled& settled, const WeighedBody& body) { return Weigher(settled, body).moments(); }
+
+JointMoments jointMoments(const Settled& settled, BodyTable table) {
+  return jointMoments(settled, weighed(settled.body, table));
+}
 
 double straightLegMoment(BodyTable table) {
   Pose pose;

@@ -25,6 +25,8 @@ enum class LoadedJoint { lowBack, hip, shoulder };
 template <> struct Words<LoadedJoint> { static constexpr auto list = wordList("low-back", "hip", "shoulder"); };
 inline constexpr std::size_t kLoadedJoints = kWordCount<LoadedJoint>;
 
+constexpr std::size_t index(LoadedJoint joint) { return static_cast<std::size_t>(joint); }
+
 struct JointMoments {
   double lowBack = 0;
   std::array<double, 2> hips{}, shoulders{}; // by Limb
@@ -35,6 +37,8 @@ struct JointMoments {
   friend bool operator==(const JointMoments&, const JointMoments&) = default;
 };
 
+// `body`: the settled one, weighed.
+JointMoments jointMoments(const Settled& settled, const WeighedBody& body);
 JointMoments jointMoments(const Settled& settled, BodyTable table);
 
 // What two straight legs weigh about the foot of the lumbar spine when a body that lies on its back holds them level:

@@ -75,7 +75,10 @@ private:
     WeighedBody body;
   };
 
-  Shape shapeOf(const Settled& settled) const { return {jointMoments(settled, table_), weighed(settled.body, table_)}; }
+  Shape shapeOf(const Settled& settled) const {
+    const WeighedBody body = weighed(settled.body, table_);
+    return {jointMoments(settled, body), body};
+  }
   static double placeOf(double share) { return std::clamp(share, 0.0, 1.0) * (kShapes - 1); }
   static std::size_t linkAt(double share) { return std::min(static_cast<std::size_t>(placeOf(share)), kShapes - 2); }
 

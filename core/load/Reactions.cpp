@@ -79,7 +79,7 @@ private:
   static bool isLow(Vec3 centre, double radius) { return centre.y - radius < kTouch; }
 
   void addArm(Limb limb) {
-    const auto hand = static_cast<Segment>(index(upperArmOf(limb)) + 2), forearm = parentOf(hand);
+    const Segment hand = handOf(limb), forearm = parentOf(hand);
     const PosedArm& arm = drawn_.arms[index(limb)];
     const bool onForearm = rests(Contact::forearmNear, limb), onHand = rests(Contact::handNear, limb);
     if (onForearm || isLow(arm.elbow, sk::kElbowRadius))
@@ -91,7 +91,7 @@ private:
   }
 
   void addLeg(Limb limb) {
-    const auto lower = static_cast<Segment>(index(thighOf(limb)) + 1);
+    const Segment lower = lowerLegOf(limb);
     const PosedLeg& leg = drawn_.legs[index(limb)];
     const Vec3 ankle = body_[lower].end - leg.ankle; // from the drawn ankle to the weighed one
     const bool onShin = rests(Contact::shinNear, limb), onFoot = rests(Contact::footNear, limb);
@@ -120,8 +120,8 @@ private:
     if (pose_.wall.contains(WallContact::back))
       addBack(away_);
     for (const Limb limb : kBothLimbs) {
-      const auto hand = static_cast<Segment>(index(upperArmOf(limb)) + 2);
-      const auto lower = static_cast<Segment>(index(thighOf(limb)) + 1);
+      const Segment hand = handOf(limb);
+      const Segment lower = lowerLegOf(limb);
       if (pose_.wall.contains(contactOf(WallContact::handNear, limb)) && !rests(Contact::handNear, limb))
         add(hand, between(body_[hand].joint, body_[hand].end, kPalm / 2), away_);
       if (pose_.wall.contains(contactOf(WallContact::footNear, limb)) && !rests(Contact::footNear, limb))
@@ -213,8 +213,8 @@ Touching touchingBelow(const Settled& settled) {
   return touching;
 }
 
-std::vector<Bearing> bearingsOf(const Settled& settled, const WeighedBody& body) {
-  return Gathering(settled, body).bearings(touchingBelow(settled));
+std::vector<Bearing> bearingsOf(const Settled& settled, const WeighedBody& body, const Touching& touching) {
+  return Gathering(settled, body).bearings(touching);
 }
 
 std::vector<Force> reactions(const WeighedBody& body, const std::vector<Bearing>& bearings) {

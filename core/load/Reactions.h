@@ -33,7 +33,10 @@ Touching touchingBelow(const Settled& settled);
 
 // Of a settled body, in the lengths of `body`: trunk, head, hands, forearms and legs where they rest, and where they
 // are as low as the floor.
-std::vector<Bearing> bearingsOf(const Settled& settled, const WeighedBody& body);
+std::vector<Bearing> bearingsOf(const Settled& settled, const WeighedBody& body, const Touching& touching);
+inline std::vector<Bearing> bearingsOf(const Settled& settled, const WeighedBody& body) {
+  return bearingsOf(settled, body, touchingBelow(settled));
+}
 
 // One force for each bearing that carries something. Empty when there is none.
 std::vector<Force> reactions(const WeighedBody& body, const std::vector<Bearing>& bearings);

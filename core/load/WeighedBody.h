@@ -50,7 +50,9 @@ Segment parentOf(Segment segment);
 SegmentSet beyond(Segment segment);
 
 constexpr Segment upperArmOf(Limb limb) { return limb == Limb::near ? Segment::upperArmNear : Segment::upperArmFar; }
+constexpr Segment handOf(Limb limb) { return limb == Limb::near ? Segment::handNear : Segment::handFar; }
 constexpr Segment thighOf(Limb limb) { return limb == Limb::near ? Segment::thighNear : Segment::thighFar; }
+constexpr Segment lowerLegOf(Limb limb) { return limb == Limb::near ? Segment::lowerLegNear : Segment::lowerLegFar; }
 
 struct WeighedSegment {
   double weight = 0;

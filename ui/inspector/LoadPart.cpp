@@ -86,7 +86,7 @@ void LoadPart::makeBody() {
     joints_[i] = {plainLabel({}), new LoadBar};
     column->addWidget(joints_[i].numbers);
     column->addWidget(joints_[i].bar);
-    if (i == static_cast<std::size_t>(LoadedJoint::lowBack))
+    if (i == index(LoadedJoint::lowBack))
       column->addWidget(lever_);
   }
   column->addSpacing(6);
@@ -132,7 +132,7 @@ void LoadPart::fill() {
   for (const OptionLoad& row : rows)
     full = std::max(full, *std::max_element(row.values.begin() + 1, row.values.end()));
 
-  constexpr auto kLowBack = static_cast<std::size_t>(LoadedJoint::lowBack);
+  constexpr std::size_t kLowBack = index(LoadedJoint::lowBack);
   whom_->setText(tr("For a body of the settings: %1. Its weight alone, and a limit for nobody.")
                      .arg(bodyText(loads.table(), shown_.body)));
   for (std::size_t i = 0; i < kLoadedJoints; ++i)

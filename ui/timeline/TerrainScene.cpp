@@ -120,7 +120,7 @@ TerrainScene sceneOf(const Snapshot& snapshot) {
       if (movement) {
         shown.region = movement->regions.empty() ? std::nullopt : std::optional{movement->regions.front()};
         const StepLoad& load = snapshot.evaluation->load.steps[next];
-        constexpr auto kLowBack = static_cast<std::size_t>(LoadedJoint::lowBack);
+        constexpr std::size_t kLowBack = matwright::index(LoadedJoint::lowBack);
         shown.load = load.mean[kLowBack] * newtonMetres(snapshot.body);
         shown.loadPeak = load.peak[kLowBack] * newtonMetres(snapshot.body);
         shown.effort = effortOf(*movement, timed.option).value();

@@ -8,8 +8,8 @@
 namespace matwright::test {
 namespace {
 
-constexpr auto kHip = static_cast<std::size_t>(LoadedJoint::hip);
-constexpr auto kLowBack = static_cast<std::size_t>(LoadedJoint::lowBack);
+constexpr std::size_t kHip = index(LoadedJoint::hip);
+constexpr std::size_t kLowBack = index(LoadedJoint::lowBack);
 
 Pose straightLegs(double hip) {
   Pose pose = faceUpBent();

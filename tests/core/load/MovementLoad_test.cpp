@@ -8,8 +8,8 @@
 namespace matwright {
 namespace {
 
-constexpr auto kLowBack = static_cast<std::size_t>(LoadedJoint::lowBack);
-constexpr auto kHip = static_cast<std::size_t>(LoadedJoint::hip);
+constexpr std::size_t kLowBack = index(LoadedJoint::lowBack);
+constexpr std::size_t kHip = index(LoadedJoint::hip);
 
 Pose legs(double thigh, double knee) {
   Pose pose = test::faceUpBent();

@@ -17,7 +17,7 @@ namespace {
 
 using testing::Panels;
 
-constexpr auto kLowBack = static_cast<std::size_t>(LoadedJoint::lowBack);
+constexpr std::size_t kLowBack = index(LoadedJoint::lowBack);
 
 struct LoadTest : ::testing::Test, Panels {
   LoadTest() : panel(document, selection, commands) {

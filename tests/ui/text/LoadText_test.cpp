@@ -34,7 +34,7 @@ TEST_F(LoadTextTest, WhatSwingingAddsIsToldWhereItIsMoreThanANewtonMetre) {
   const BodySize size{.mass = 70, .stature = 1.75};
   ByLoadedJoint swing{};
   EXPECT_TRUE(swingText(swing, size).isEmpty());
-  constexpr auto kHip = static_cast<std::size_t>(LoadedJoint::hip);
+  constexpr std::size_t kHip = index(LoadedJoint::hip);
   swing[kHip] = 0.9 / (70 * 1.75 * 1.75);
   EXPECT_TRUE(swingText(swing, size).isEmpty());
   swing[kHip] = 4.2 / (70 * 1.75 * 1.75);

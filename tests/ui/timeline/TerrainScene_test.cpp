@@ -41,7 +41,7 @@ TEST_F(Scenes, StepsAndSectionsAreThoseOfTheSchedule) {
 }
 
 TEST_F(Scenes, LoadsOfTheLowBackAreInNewtonMetresOfTheBody) {
-  constexpr auto kLowBack = static_cast<std::size_t>(LoadedJoint::lowBack);
+  constexpr std::size_t kLowBack = index(LoadedJoint::lowBack);
   put(1, "hundred");
   put(1, "lying-rest");
   TerrainScene shown = scene();
