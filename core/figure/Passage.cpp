@@ -207,8 +207,7 @@ Passage::Passage(const Settled& start, const Settled& end) {
   Settled aligned = alignedTo(start, end);
   shapes_.push_back(start);
   // What only one end of the way rests on stands there all the way.
-  const Furniture all = mix(start.furniture, aligned.furniture, 0);
-  shapes_.front().furniture = all;
+  shapes_.front().furniture = mix(start.furniture, aligned.furniture, 0);
   aligned.furniture = mix(start.furniture, aligned.furniture, 1);
   for (int i = 1; i < kLinks; ++i)
     shapes_.push_back(shapeBetween(start, aligned, static_cast<double>(i) / kLinks));

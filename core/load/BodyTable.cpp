@@ -71,6 +71,4 @@ const SegmentRow& rowOf(BodyTable table, SegmentKind kind) {
   return tables[static_cast<std::size_t>(table)][static_cast<std::size_t>(kind)];
 }
 
-double gyrationAboutEnd(const SegmentRow& row) { return std::hypot(row.gyration, row.centre); }
-
 } // namespace matwright

@@ -48,9 +48,6 @@ struct SegmentRow {
 
 const SegmentRow& rowOf(BodyTable table, SegmentKind kind);
 
-// The radius of gyration about the end that `centre` is counted from.
-double gyrationAboutEnd(const SegmentRow& row);
-
 struct BodySize {
   // Of people whom somebody may want to look at loads for; the tables themselves are of adults.
   static constexpr double kLeastMass = 30, kMostMass = 200;

@@ -131,20 +131,4 @@ Vec3 inertialMoment(const WeighedBody& body, BodyTable table, Vec3 place, Segmen
   return moment;
 }
 
-Vec3 centreOfMass(const WeighedBody& body, SegmentSet segments) {
-  Vec3 sum;
-  double weight = 0;
-  segments.forEach([&](Segment segment) {
-    sum = sum + body[segment].centre * body[segment].weight;
-    weight += body[segment].weight;
-  });
-  return sum * (1 / weight);
-}
-
-double potentialEnergy(const WeighedBody& body, SegmentSet segments) {
-  double energy = 0;
-  segments.forEach([&](Segment segment) { energy += body[segment].weight * body[segment].centre.y; });
-  return energy;
-}
-
 } // namespace matwright

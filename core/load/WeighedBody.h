@@ -89,11 +89,6 @@ struct Force {
 // The moment about a place of the weights of some segments and of the forces on them.
 Vec3 momentAbout(const WeighedBody& body, Vec3 place, SegmentSet segments, std::span<const Force> forces = {});
 
-// Centre of mass; the set must not be empty.
-Vec3 centreOfMass(const WeighedBody& body, SegmentSet segments);
 SegmentSet wholeBody();
-
-// The energy of lifting the segments from the height 0, in body weights times statures.
-double potentialEnergy(const WeighedBody& body, SegmentSet segments);
 
 } // namespace matwright

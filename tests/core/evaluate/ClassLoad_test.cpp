@@ -11,14 +11,6 @@ namespace {
 constexpr std::size_t kHip = index(LoadedJoint::hip);
 constexpr std::size_t kLowBack = index(LoadedJoint::lowBack);
 
-Pose straightLegs(double hip) {
-  Pose pose = faceUpBent();
-  for (LegAngles& leg : pose.legs)
-    leg = {.hip = hip, .knee = 0};
-  pose.on = {Contact::back, Contact::head};
-  return pose;
-}
-
 // The small knowledge with legs that are lowered, by each movement to another height.
 const Knowledge& lowering() {
   static const Knowledge knowledge = [] {
@@ -26,7 +18,7 @@ const Knowledge& lowering() {
     std::vector<Movement> movements = made.catalogue.movements();
     double lowest = 60;
     for (Movement& movement : movements)
-      movement.poses = {straightLegs(90), straightLegs(lowest -= 5)};
+      movement.poses = {faceUpLegsLifted(90, 0), faceUpLegsLifted(lowest -= 5, 0)};
     made.catalogue = Catalogue(std::move(movements));
     return made;
   }();
@@ -81,11 +73,7 @@ TEST(ClassLoad, GoesByTheTempoOfTheStep) {
 // worked examples of core/load.
 Movement tabletop(std::string id = "tabletop") {
   Movement held = movement(std::move(id), "lying");
-  Pose pose;
-  pose.lean = -90;
-  pose.on = {Contact::back, Contact::head};
-  for (LegAngles& leg : pose.legs)
-    leg = {.hip = 90, .knee = 90};
+  const Pose pose = faceUpLegsLifted(90, 90);
   held.poses = {pose, pose};
   return held;
 }

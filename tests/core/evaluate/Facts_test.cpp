@@ -1,4 +1,5 @@
 #include "core/evaluate/Facts.h"
+#include "tests/support/RestingPoses.h"
 #include "tests/support/SmallKnowledge.h"
 
 #include <gtest/gtest.h>
@@ -161,13 +162,7 @@ TEST_F(FactsTest, AHeightLastsThroughTheGapWhereEveryPositionOnTheWayHasIt) {
 // On the back with legs lifted: straight legs 30 degrees above the floor, and the same bent, as an option.
 Movement legsLifted() {
   Movement lift = movement("lift", "lying");
-  Pose straight;
-  straight.lean = -90;
-  straight.on = {Contact::back, Contact::head};
-  straight.legs[0].hip = straight.legs[1].hip = 30;
-  Pose bent = straight;
-  for (LegAngles& leg : bent.legs)
-    leg = {.hip = 90, .knee = 90};
+  const Pose straight = faceUpLegsLifted(30, 0), bent = faceUpLegsLifted(90, 90);
   lift.poses = {straight, straight};
   Option tabletop;
   tabletop.id = OptionId{"tabletop"};

@@ -22,10 +22,8 @@ double newtons(double moment) { return moment * newtonMetres(kReference); }
 // On the back with the head down, thighs `thigh` degrees above the horizontal, knees bent by `knee`, feet off the
 // floor.
 Pose legsLifted(double thigh, double knee) {
-  Pose pose = test::faceUpBent();
-  for (LegAngles& leg : pose.legs)
-    leg = {.hip = thigh, .knee = knee};
-  pose.on = {Contact::back, Contact::head, Contact::handNear, Contact::handFar};
+  Pose pose = test::faceUpLegsLifted(thigh, knee);
+  pose.on |= {Contact::handNear, Contact::handFar};
   return pose;
 }
 

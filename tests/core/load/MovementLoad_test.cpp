@@ -11,13 +11,7 @@ namespace {
 constexpr std::size_t kLowBack = index(LoadedJoint::lowBack);
 constexpr std::size_t kHip = index(LoadedJoint::hip);
 
-Pose legs(double thigh, double knee) {
-  Pose pose = test::faceUpBent();
-  for (LegAngles& leg : pose.legs)
-    leg = {.hip = thigh, .knee = knee};
-  pose.on = {Contact::back, Contact::head};
-  return pose;
-}
+Pose legs(double thigh, double knee) { return test::faceUpLegsLifted(thigh, knee); }
 
 Tempo thereAndBack(int there = 3, int back = 3) { return {Seconds(1), {{Breath::out, there}, {Breath::in, back}}}; }
 

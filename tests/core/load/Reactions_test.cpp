@@ -1,12 +1,15 @@
 #include "core/load/Reactions.h"
 #include "tests/support/PoseFile.h"
 #include "tests/support/RestingPoses.h"
+#include "tests/support/Weights.h"
 
 #include <filesystem>
 #include <gmock/gmock.h>
 
 namespace matwright {
 namespace {
+
+using test::centreOfMass;
 
 namespace fs = std::filesystem;
 

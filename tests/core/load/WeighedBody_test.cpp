@@ -2,12 +2,16 @@
 #include "core/load/WeighedBody.h"
 #include "tests/support/RandomPose.h"
 #include "tests/support/Seeds.h"
+#include "tests/support/Weights.h"
 
 #include <cmath>
 #include <gmock/gmock.h>
 
 namespace matwright {
 namespace {
+
+using test::centreOfMass;
+using test::potentialEnergy;
 
 constexpr BodySize kReference{.mass = 70, .stature = 1.75};
 

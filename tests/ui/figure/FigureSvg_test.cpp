@@ -1,3 +1,4 @@
+#include "tests/support/RestingPoses.h"
 #include "ui/figure/FigureSvg.h"
 
 #include <QImage>
@@ -9,16 +10,7 @@
 namespace matwright {
 namespace {
 
-KeyPoses squat() {
-  KeyPoses poses;
-  poses.start.on = poses.end.on = {Contact::footNear, Contact::footFar};
-  poses.end.lean = 40;
-  for (LegAngles& leg : poses.end.legs)
-    leg = {.hip = 95, .knee = 90};
-  for (ArmAngles& arm : poses.end.arms)
-    arm.shoulder = 90;
-  return poses;
-}
+using test::squat;
 
 const FigureCaption kCaption{QStringLiteral("Squat & <reach>"), QStringLiteral("Drawn from the side.")};
 

@@ -1,3 +1,4 @@
+#include "tests/support/RestingPoses.h"
 #include "ui/figure/FigureView.h"
 #include "ui/theme/Theme.h"
 
@@ -8,16 +9,7 @@
 namespace matwright {
 namespace {
 
-KeyPoses squat() {
-  KeyPoses poses;
-  poses.start.on = poses.end.on = {Contact::footNear, Contact::footFar};
-  poses.end.lean = 40;
-  for (LegAngles& leg : poses.end.legs)
-    leg = {.hip = 95, .knee = 90};
-  for (ArmAngles& arm : poses.end.arms)
-    arm.shoulder = 90;
-  return poses;
-}
+using test::squat;
 
 const Tempo kQuick{Seconds(0.2), {{Breath::in, 1}, {Breath::out, 1}}};
 

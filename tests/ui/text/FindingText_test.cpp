@@ -1,4 +1,5 @@
 // What a rule of each kind says, word by word.
+#include "tests/support/RestingPoses.h"
 #include "tests/support/SmallKnowledge.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/FindingText.h"
@@ -63,13 +64,7 @@ TEST(DemandText, NamesALongLever) {
 // Curls that hold straight legs 30 degrees above the floor, and bent ones as an option: 90 and 45 % of two straight
 // legs held level, see the worked examples of core/load.
 std::vector<Movement> withLegsHeld(std::vector<Movement> movements) {
-  Pose straight;
-  straight.lean = -90;
-  straight.on = {Contact::back, Contact::head};
-  straight.legs[0].hip = straight.legs[1].hip = 30;
-  Pose bent = straight;
-  for (LegAngles& leg : bent.legs)
-    leg = {.hip = 90, .knee = 90};
+  const Pose straight = test::faceUpLegsLifted(30, 0), bent = test::faceUpLegsLifted(90, 90);
   movements[0].poses = {straight, straight};
   for (Option& option : movements[0].options)
     option.poses = KeyPoses{bent, bent};
