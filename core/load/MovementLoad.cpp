@@ -135,7 +135,6 @@ std::shared_ptr<const MovementLoad> Loads::of(const Movement& movement, const Op
 std::shared_ptr<const MovementLoad> Loads::of(const KeyPoses& poses, const Tempo& tempo) const {
   constexpr std::size_t kMostKnown = 1000;
   Key key{poses, tempo};
-  key.tempo.secondsPerCount = Seconds(1);
   {
     const std::lock_guard lock(mutex_);
     if (const auto found = known_.find(key); found != known_.end())

@@ -40,7 +40,7 @@ public:
   explicit Loads(BodyTable table = BodyTable::winter) : table_(table) {}
 
   BodyTable table() const { return table_; }
-  // At a tempo of its own, as steps may have one; how long a count is makes no difference.
+  // At a tempo of its own, as steps may have one.
   std::shared_ptr<const MovementLoad> of(const KeyPoses& poses, const Tempo& tempo) const;
   std::shared_ptr<const MovementLoad> of(const Movement& movement, const Option* option) const;
   // A moment as a share of the straight-leg value.

@@ -96,6 +96,15 @@ TEST(MovementLoad, IsWorkedOutOnceAndNeverTakenForAnother) {
   EXPECT_LT(loads.of(movement, &bent)->peak[kLowBack], first->peak[kLowBack]);
 }
 
+TEST(MovementLoad, WhatIsRememberedIsOfThePaceThatIsAskedFor) {
+  const Loads loads;
+  const KeyPoses poses = lowering().poses;
+  Tempo slow = thereAndBack();
+  const double usual = loads.of(poses, slow)->swing[kHip];
+  slow.secondsPerCount = Seconds(2);
+  EXPECT_NEAR(loads.of(poses, slow)->swing[kHip], usual / 4, 1e-9);
+}
+
 TEST(MovementLoad, TheLeverIsAShareOfTwoStraightLegs) {
   for (const BodyTable table : {BodyTable::winter, BodyTable::deLevaWomen, BodyTable::deLevaMen}) {
     const Loads loads(table);
