@@ -57,7 +57,9 @@ Seconds oneSideOf(const TimedStep& step) {
   return apart ? std::max(step.work.left, step.work.right) : step.work.whole;
 }
 
-std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& schedule, bool withLevers) {
+// `needsLever` tells of a step whether its lever is wanted.
+template <class NeedsLever>
+std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& schedule, NeedsLever needsLever) {
   const TransitionGraph& graph = knowledge.transitions;
   std::vector<StepFacts> all;
   all.reserve(schedule.steps.size());
@@ -71,11 +73,11 @@ std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& sched
     if (step.movement) {
       facts.features |= step.movement->features.without(removed(step));
       facts.effort = effortOf(*step.movement, step.option);
-      if (withLevers)
-        facts.lever = leverOf(*knowledge.loads, *step.movement, step.option);
     }
     if (step.option)
       facts.features |= step.option->adds;
+    if (step.movement && needsLever(facts))
+      facts.lever = leverOf(*knowledge.loads, *step.movement, step.option);
     facts.wayFeatures = step.way.features | step.turn.features;
     const Shape rest = restBefore(graph, before, step);
     facts.restFeatures = rest.features;
@@ -95,7 +97,12 @@ std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& sched
 } // namespace
 
 std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& schedule) {
-  return factsOf(knowledge, schedule, asksForLevers(knowledge.rules));
+  const std::vector<const Demand*> demands = leverDemands(knowledge.rules);
+  return factsOf(knowledge, schedule, [&](const StepFacts& facts) {
+    Asked asked = askedBy(facts);
+    asked.lever = Demand::kMostLever;
+    return std::any_of(demands.begin(), demands.end(), [&](const Demand* each) { return met(*each, asked); });
+  });
 }
 
 std::vector<StepFacts> factsOfCatalogue(const Knowledge& knowledge) {
@@ -104,7 +111,8 @@ std::vector<StepFacts> factsOfCatalogue(const Knowledge& knowledge) {
   for (const Movement& movement : knowledge.catalogue.movements())
     section.steps.push_back(stepOf(StepId{static_cast<std::int64_t>(section.steps.size()) + 1}, movement));
   const Ways ways(knowledge.transitions, {});
-  return factsOf(knowledge, scheduleOf(knowledge.catalogue, knowledge.transitions, ways, all), true);
+  return factsOf(knowledge, scheduleOf(knowledge.catalogue, knowledge.transitions, ways, all),
+                 [](const StepFacts&) { return true; });
 }
 
 } // namespace matwright

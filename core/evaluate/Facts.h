@@ -18,7 +18,8 @@ namespace matwright {
 //                   what the options of the two steps take away. Before the first step people rest where it starts.
 //   restAt        = the height that all those positions have, where they have one
 //   effort        = of the movement in its option
-//   lever         = by Knowledge::loads; worked out only where a rule asks for it, since the first time takes a while
+//   lever         = by Knowledge::loads; since the first time takes a while, worked out only where a rule asks for one
+//                   and the step has all else that the rule looks for, and 0 elsewhere
 //
 // Times are those of the schedule. Of a movement that is not in the catalogue only the position is known.
 std::vector<StepFacts> factsOf(const Knowledge& knowledge, const Schedule& schedule);

@@ -1,7 +1,5 @@
 #include "core/screening/Rule.h"
 
-#include <algorithm>
-
 namespace matwright {
 
 bool namesNothing(const Demand& demand) {
@@ -22,10 +20,18 @@ const Condition* RuleBook::findCondition(const ConditionId& id) const { return f
 const Source* RuleBook::findSource(const SourceId& id) const { return findById(sources, id); }
 const Rule* RuleBook::findRule(const RuleId& id) const { return findById(rules, id); }
 
-bool asksForLevers(const RuleBook& book) {
-  return std::any_of(book.rules.begin(), book.rules.end(), [](const Rule& rule) {
-    return rule.asks.leverFrom > 0 || (rule.after && rule.after->demand.leverFrom > 0);
-  });
+std::vector<const Demand*> leverDemands(const RuleBook& book) {
+  std::vector<const Demand*> demands;
+  const auto take = [&demands](const Demand& demand) {
+    if (demand.leverFrom > 0)
+      demands.push_back(&demand);
+  };
+  for (const Rule& rule : book.rules) {
+    take(rule.asks);
+    if (rule.after)
+      take(rule.after->demand);
+  }
+  return demands;
 }
 
 } // namespace matwright

@@ -163,7 +163,7 @@ struct RuleBook {
   const Rule* findRule(const RuleId& id) const;
 };
 
-// Whether any rule looks for a long lever.
-bool asksForLevers(const RuleBook& book);
+// The demands of rules that look for a long lever; they point into the book.
+std::vector<const Demand*> leverDemands(const RuleBook& book);
 
 } // namespace matwright

@@ -30,7 +30,7 @@ struct StepFacts {
   EnumSet<Elevation> at;     // of the positions in which the step starts or ends a side
   EnumSet<Elevation> restAt; // that last through the gap before it
   // The moment of weight about the low back at its peak, in whole percent of what two straight legs held level have
-  // there. 0 when it is not known or nothing is held.
+  // there. 0 when it is not known, not asked for, or nothing is held.
   int lever = 0;
   friend bool operator==(const StepFacts&, const StepFacts&) = default;
 };
