@@ -65,16 +65,8 @@ Balance balanceOf(const TransitionGraph& graph, const Schedule& schedule) {
   return balance;
 }
 
-double wishedEffort(Seconds at, Seconds length) {
-  if (length <= Seconds{})
-    return 2;
-  const double part = std::clamp(at / length, 0.0, 1.0);
-  constexpr double kRisen = 1.0 / 3, kFalls = 0.75;
-  if (part < kRisen)
-    return std::lerp(2.0, 6.0, part / kRisen);
-  if (part <= kFalls)
-    return 6;
-  return std::lerp(6.0, 1.0, (part - kFalls) / (1 - kFalls));
+double wishedEffort(Seconds at, Seconds length, const EffortArc& arc) {
+  return effortAt(arc, length > Seconds{} ? std::clamp(at / length, 0.0, 1.0) : 0);
 }
 
 } // namespace matwright

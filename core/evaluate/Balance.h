@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/evaluate/Schedule.h"
+#include "core/plan/ClassWishes.h"
 
 #include <array>
 #include <vector>
@@ -39,8 +40,7 @@ bool sidesMatch(const Balance& balance);
 
 Balance balanceOf(const TransitionGraph& graph, const Schedule& schedule);
 
-// The effort wished for at a moment of the class, 0 to 10: up from 2 to 6 over the first third, there until three
-// quarters, down to 1 at the end (common practice, no source).
-double wishedEffort(Seconds at, Seconds length);
+// The effort wished for at a moment of a class of this length, 0 to 10.
+double wishedEffort(Seconds at, Seconds length, const EffortArc& arc = usualArc());
 
 } // namespace matwright
