@@ -16,6 +16,8 @@ public:
 
   const Ways& ways() const { return *ways_; }
   std::vector<PersonId> ids() const; // of those found
+  // What rules say of anything done by everybody, as screen() gives it. `person` refers to ids().
+  std::vector<Finding> findingsOn(std::span<const StepFacts> facts) const { return screened(active_, facts); }
 
   // All cautions on a class with this schedule, as in Evaluation::cautions. Who has variants is screened for what she
   // does: her own facts, along the ways of the group.

@@ -59,7 +59,7 @@ private:
       take(timed.way, position_, timed.start, timed);
     if (sided && !step.onlySide)
       take(timed.turn, movement.end, graph_.mirrored(movement.start), timed);
-    timed.cue = minutes(countWords(movement.setUp) / pace_.wordsPerMinute);
+    timed.cue = cueOf(movement, pace_);
     if (before_ && *before_ == movement.id)
       timed.cue = timed.cue / 2;
   }
@@ -88,6 +88,10 @@ Spread spreadOf(const TimedStep& step, Seconds settle) {
 }
 
 } // namespace
+
+Seconds cueOf(const Movement& movement, const Pace& pace) {
+  return minutes(countWords(movement.setUp) / pace.wordsPerMinute);
+}
 
 Schedule scheduleOf(const Catalogue& catalogue, const TransitionGraph& graph, const Ways& ways, const ClassPlan& plan) {
   Schedule schedule;

@@ -62,6 +62,8 @@ struct Schedule {
   friend bool operator==(const Schedule&, const Schedule&) = default;
 };
 
+Seconds cueOf(const Movement& movement, const Pace& pace); // the whole of it
+
 Schedule scheduleOf(const Catalogue& catalogue, const TransitionGraph& graph, const Ways& ways, const ClassPlan& plan);
 
 } // namespace matwright

@@ -77,7 +77,8 @@ struct ClassWishes {
   std::vector<MovementId> known;   // the group can do them: as prerequisites they need not be in the class
   bool recentIsKnown = true;       // so can it what recent classes had
   EffortArc arc = usualArc();
-  std::uint64_t seed = 1; // another one may give another class
+  bool fewerRises = false; // as few ways up from the floor as can be
+  std::uint64_t seed = 1;  // another one may give another class
   friend bool operator==(const ClassWishes&, const ClassWishes&) = default;
 };
 
@@ -87,8 +88,9 @@ enum class WishesFault {
   sectionLengths,   // some have one and some have none, one is less than nothing, or they do not add up to the length
   nameTooLong,
   paceOutOfRange,
-  arcMisshapen, // no point, too many, not in order, or outside their ranges
-  tooManyNamed, // people, movements or recent classes
+  arcMisshapen,  // no point, too many, not in order, or outside their ranges
+  tooManyNamed,  // people, movements or recent classes
+  otherSections, // found only beside a class that is to be filled up: it has not as many sections
 };
 
 // The first thing that makes them no wishes at all. Sections may miss the length by a second.

@@ -2,6 +2,7 @@
 
 #include "core/evaluate/Balance.h"
 #include "core/order/OrderCheck.h"
+#include "core/tidy/OrderWishes.h"
 
 #include <algorithm>
 #include <cmath>
@@ -13,10 +14,6 @@ namespace matwright {
 namespace {
 
 constexpr OrderCost kUncharted = 600'000;
-constexpr OrderCost kNoCounter = 30'000;
-constexpr OrderCost kSameRegion = 5'000;
-constexpr OrderCost kRise = 10'000;
-constexpr double kOffArc = 50; // milliseconds for a second one step of effort off
 constexpr int kSlices = 32;
 
 OrderCost milliseconds(Seconds seconds) { return std::llround(seconds.value() * 1000); }
@@ -46,7 +43,7 @@ public:
         const auto way = ways.between(*from, *to);
         costs.moving.push_back(way ? milliseconds(way->seconds * plan_.pace.mobility) : 0);
         costs.uncharted.push_back(way ? 0 : kUncharted);
-        costs.rises.push_back(way ? kRise * risesOn(*way) : 0);
+        costs.rises.push_back(way ? kRiseCost * risesOn(*way) : 0);
       }
     return costs;
   }
@@ -56,32 +53,18 @@ public:
     return problem;
   }
 
-  // States: none, one flexion, a block of them, a block and something else.
+  // States: those of afterFlexion().
   OrderProblem counterMovements() const {
     std::unordered_set<MovementId> counters;
     for (const TimedStep& step : schedule_.steps)
-      if (step.movement && step.movement->spine.front() == SpineAction::flexion)
+      if (step.movement && spineTurnOf(*step.movement) == SpineTurn::flexion)
         counters.insert(step.movement->counters.begin(), step.movement->counters.end());
-    enum Kind { flexion, counter, other };
-    const auto kindOf = [&](const Movement* movement) {
-      if (!movement)
-        return other;
-      const auto& spine = movement->spine;
-      if (spine.front() == SpineAction::flexion)
-        return flexion;
-      const bool extends = std::find(spine.begin(), spine.end(), SpineAction::extension) != spine.end();
-      return extends || counters.contains(movement->id) ? counter : other;
-    };
-    return withMachine(4, 0, [&](int state, const Movement* movement) -> std::pair<int, OrderCost> {
-      switch (kindOf(movement)) {
-      case flexion:
-        return {state == 0 || state == 3 ? 1 : 2, state == 3 ? kNoCounter : 0};
-      case counter:
-        return {0, 0};
-      case other:
-        break;
-      }
-      return {state == 2 ? 3 : 0, state == 3 ? kNoCounter : 0};
+    return withMachine(kFlexionStates, 0, [&](int state, const Movement* movement) -> std::pair<int, OrderCost> {
+      SpineTurn turn = movement ? spineTurnOf(*movement) : SpineTurn::other;
+      if (turn == SpineTurn::other && movement && counters.contains(movement->id))
+        turn = SpineTurn::counter;
+      const auto [next, unanswered] = afterFlexion(state, turn);
+      return {next, unanswered ? kNoCounterCost : 0};
     });
   }
 
@@ -90,7 +73,7 @@ public:
     constexpr int none = static_cast<int>(kWordCount<Region>);
     return withMachine(none + 1, none, [](int state, const Movement* movement) -> std::pair<int, OrderCost> {
       const int region = movement ? static_cast<int>(movement->regions.front()) : none;
-      return {region, region == state && region != none ? kSameRegion : 0};
+      return {region, region == state && region != none ? kSameRegionCost : 0};
     });
   }
 
@@ -122,11 +105,6 @@ private:
     return at->second;
   }
 
-  static OrderCost risesOn(const Way& way) {
-    return std::count_if(way.changes.begin(), way.changes.end(),
-                         [](const Change* change) { return change->features.contains(Feature::rise); });
-  }
-
   // A series counts as its first step. The machine begins as what comes before leaves it.
   template <class Machine> OrderProblem withMachine(int states, int first, Machine machine) const {
     OrderProblem problem = bare_;
@@ -146,12 +124,12 @@ private:
   }
 
   OrderCost offArc(const TidyItem& item, Seconds middle) const {
-    const double wished = wishedEffort(std::min(middle, schedule_.length), schedule_.length);
-    double off = 0;
+    const OrderCost wished = std::llround(100 * wishedEffort(std::min(middle, schedule_.length), schedule_.length));
+    OrderCost off = 0;
     for (std::size_t i = item.first; i < item.end; ++i)
       if (const TimedStep& step = schedule_.steps[i]; step.movement)
-        off += std::abs(effortOf(*step.movement, step.option).value() - wished) * step.work.whole.value();
-    return std::llround(off * kOffArc);
+        off += offArcCost(effortOf(*step.movement, step.option).value() * 100, wished, milliseconds(step.work.whole));
+    return off;
   }
 
   const ClassPlan& plan_;

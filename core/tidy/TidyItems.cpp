@@ -1,6 +1,7 @@
 #include "core/tidy/TidyItems.h"
 
 #include "core/evaluate/Facts.h"
+#include "core/tidy/OrderWishes.h"
 
 #include <algorithm>
 #include <unordered_map>
@@ -8,9 +9,6 @@
 
 namespace matwright {
 namespace {
-
-const FeatureSet kEndRange{Feature::flexEnd, Feature::extEnd,  Feature::stretchEnd,
-                           Feature::rot,     Feature::flexRot, Feature::extRot};
 
 // Every step of the class, in runs that stay together.
 std::vector<TidyItem> runsOf(const ClassPlan& plan, const Schedule& schedule, const TidyRequest& request) {
@@ -79,7 +77,7 @@ public:
     const auto endRange = [&](const TidyItem& item) {
       return std::any_of(facts.begin() + static_cast<std::ptrdiff_t>(item.first),
                          facts.begin() + static_cast<std::ptrdiff_t>(item.end),
-                         [](const StepFacts& each) { return each.features.intersects(kEndRange); });
+                         [](const StepFacts& each) { return goesToEndRange(each.features); });
     };
     const std::size_t ordered = items_.items.size() - (items_.closed ? 1 : 0);
     for (std::size_t late = 0; late < ordered && items_.items[late].section == 0; ++late)

@@ -1,0 +1,212 @@
+#include "core/compose/Compose.h"
+
+#include "core/compose/ComposeCheck.h"
+#include "core/compose/FillSearch.h"
+#include "core/compose/Obstacles.h"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdlib>
+
+namespace matwright {
+namespace {
+
+constexpr int kMostBans = 12;               // searches that were in vain because of what only a whole class shows
+constexpr double kSharePerRelaxation = 0.1; // of the evaluations
+
+Seconds seconds(std::int64_t milliseconds) { return Seconds(static_cast<double>(milliseconds) / 1000); }
+
+class Composing {
+public:
+  Composing(const Knowledge& knowledge, const ClassWishes& wishes, std::span<const Person> roster, Date day,
+            const ClassPlan& plan, const ComposeLimits& limits, std::span<const MovementId> unlike)
+      : knowledge_(knowledge), wishes_(wishes), roster_(roster), day_(day), kept_(plan), limits_(limits),
+        unlike_(unlike) {
+    kept_.people = wishes.people;
+    kept_.pace = wishes.pace;
+    kept_.target = wishes.length;
+  }
+
+  ComposeResult run() {
+    const Group group(knowledge_, wishes_.people, roster_, day_);
+    result_.plan = kept_;
+    result_.obstacles = keptOut(knowledge_, group, kept_);
+    if (!result_.obstacles.empty())
+      result_.status = ComposeStatus::impossible;
+    else
+      search(group);
+    if (result_.status == ComposeStatus::notFound)
+      findWhatIsInTheWay();
+    return std::move(result_);
+  }
+
+private:
+  void search(const Group& group) {
+    std::vector<Ban> bans;
+    for (;;) {
+      const Offer offer = offerFor(knowledge_, wishes_, group, kept_, unlike_, bans);
+      result_.obstacles = proofsAgainst(wishes_, offer);
+      if (!result_.obstacles.empty()) {
+        result_.status = ComposeStatus::impossible;
+        return;
+      }
+      const FillAnswer answer = solveFill(offer.problem, limitsFor(limits_.evaluations - result_.evaluations));
+      result_.evaluations += answer.evaluations;
+      result_.stopped = answer.stopped;
+      if (!answer.filling) {
+        result_.status = answer.stopped ? ComposeStatus::cancelled : ComposeStatus::notFound;
+        return;
+      }
+      const ClassPlan plan = planOf(offer, *answer.filling);
+      if (ban(group, plan, bans)) {
+        if (bans.size() > kMostBans || result_.evaluations >= limits_.evaluations || answer.stopped)
+          return; // not found
+        continue;
+      }
+      if (!result_.obstacles.empty())
+        return; // what it lacks no choice can mend
+      take(offer, answer, plan);
+      return;
+    }
+  }
+
+  FillLimits limitsFor(std::int64_t evaluations) const {
+    FillLimits limits;
+    limits.evaluations = evaluations;
+    limits.seed = wishes_.seed;
+    limits.stop = &limits_.stop;
+    if (limits_.progress)
+      limits.progress = [this](std::optional<std::int64_t> cost, std::int64_t done) {
+        limits_.progress(
+            {cost ? std::optional(seconds(*cost)) : std::nullopt, result_.evaluations + done, limits_.evaluations});
+      };
+    return limits;
+  }
+
+  ClassPlan planOf(const Offer& offer, const Filling& filling) const {
+    ClassPlan plan = kept_;
+    std::int64_t id = highestStepId(kept_).value;
+    std::size_t at = 0;
+    for (std::size_t section = 0; section < plan.sections.size(); ++section) {
+      std::vector<Step> kept = std::move(plan.sections[section].steps), steps;
+      auto next = kept.begin();
+      for (; at < filling.ends[section]; ++at) {
+        if (filling.kept[at]) {
+          steps.push_back(std::move(*next++));
+          continue;
+        }
+        const Offered& choice = offer.choices[filling.items[at]];
+        steps.push_back(stepOf(StepId{++id}, *choice.movement, choice.option ? choice.option->id : OptionId{}));
+        steps.back().dose = choice.dose;
+      }
+      plan.sections[section].steps = std::move(steps);
+    }
+    return plan;
+  }
+
+  // Whether the class has to be searched for again, without what brought a `leave out` caution that only a whole class
+  // shows. An obstacle is told where nobody chosen brought it.
+  bool ban(const Group& group, const ClassPlan& plan, std::vector<Ban>& bans) {
+    const std::vector<ComposeBreachAt> breaches = breachesOf(knowledge_, wishes_, roster_, day_, kept_, plan);
+    if (breaches.empty())
+      return false;
+    const auto isCaution = [](const ComposeBreachAt& each) { return each.breach == ComposeBreach::caution; };
+    if (!std::all_of(breaches.begin(), breaches.end(), isCaution))
+      std::abort(); // the search does not do what it says
+    const std::vector<PersonId> people = group.ids();
+    bool banned = false;
+    for (const Caution& caution : outcomeOf(knowledge_, group, plan).cautions) {
+      if (caution.level != Level::leaveOut)
+        continue;
+      const std::optional<PersonId> person =
+          caution.person == Finding::kNone ? std::nullopt : std::optional(people[caution.person]);
+      const Step* step = caution.step && !findStep(kept_, *caution.step) ? findStep(plan, *caution.step) : nullptr;
+      if (step) {
+        const Movement* movement = knowledge_.catalogue.find(step->movement);
+        bans.push_back({{movement, findOption(*movement, step->option), step->dose}, caution.rule, person});
+        banned = true;
+      }
+    }
+    if (!banned)
+      for (const Caution& caution : outcomeOf(knowledge_, group, plan).cautions)
+        if (caution.level == Level::leaveOut && !caution.step) {
+          Obstacle& obstacle = result_.obstacles.emplace_back();
+          obstacle.kind = ObstacleKind::personKeptOut;
+          obstacle.rule = caution.rule;
+          if (caution.person != Finding::kNone)
+            obstacle.person = people[caution.person];
+        }
+    return banned;
+  }
+
+  void take(const Offer& offer, const FillAnswer& answer, const ClassPlan& plan) {
+    result_.status = ComposeStatus::composed;
+    result_.plan = plan;
+    forEachStep(plan, [&](const Step& step) {
+      if (!findStep(kept_, step.id))
+        result_.chosen.push_back(step.id);
+    });
+    result_.cost = costOf(answer.weight);
+    FillScale scale(offer.problem);
+    scale.weigh(*answer.filling);
+    tellShortfalls(offer.problem, scale.given());
+  }
+
+  // Needs of the focus come first: regions, what the spine does, skills.
+  void tellShortfalls(const FillProblem& problem, const std::vector<std::int64_t>& given) {
+    std::size_t need = 0;
+    const auto tell = [&](auto set) {
+      const FillNeed& wish = problem.needs[need];
+      if (given[need] < wish.wished) {
+        Shortfall& shortfall = result_.shortfalls.emplace_back();
+        shortfall.wished = seconds(wish.wished);
+        shortfall.given = seconds(given[need]);
+        set(shortfall);
+      }
+      ++need;
+    };
+    wishes_.focus.regions.forEach([&](Region region) { tell([&](Shortfall& each) { each.region = region; }); });
+    wishes_.focus.spine.forEach([&](SpineAction action) { tell([&](Shortfall& each) { each.spine = action; }); });
+    wishes_.focus.skills.forEach([&](Feature skill) { tell([&](Shortfall& each) { each.skill = skill; }); });
+  }
+
+  void findWhatIsInTheWay() {
+    for (const Relaxed& relaxed : relaxations(knowledge_, wishes_)) {
+      const Group group(knowledge_, relaxed.wishes.people, roster_, day_);
+      const Offer offer = offerFor(knowledge_, relaxed.wishes, group, kept_, unlike_, {});
+      FillLimits limits = limitsFor(std::max<std::int64_t>(
+          1, static_cast<std::int64_t>(kSharePerRelaxation * static_cast<double>(limits_.evaluations))));
+      limits.firstOnly = true;
+      limits.progress = {};
+      const FillAnswer answer = solveFill(offer.problem, limits);
+      result_.evaluations += answer.evaluations;
+      if (answer.filling)
+        result_.obstacles.push_back(relaxed.obstacle);
+      if (answer.stopped)
+        return;
+    }
+  }
+
+  const Knowledge& knowledge_;
+  const ClassWishes& wishes_;
+  std::span<const Person> roster_;
+  Date day_;
+  ClassPlan kept_;
+  const ComposeLimits& limits_;
+  std::span<const MovementId> unlike_;
+  ComposeResult result_;
+};
+
+} // namespace
+
+Result<ComposeResult, WishesFault> composed(const Knowledge& knowledge, const ClassWishes& wishes,
+                                            std::span<const Person> roster, Date day, const ClassPlan& plan,
+                                            const ComposeLimits& limits, std::span<const MovementId> unlike) {
+  if (const auto fault = faultIn(wishes))
+    return failure(*fault);
+  if (plan.sections.size() != wishes.sections.size())
+    return failure(WishesFault::otherSections);
+  return Composing(knowledge, wishes, roster, day, plan, limits, unlike).run();
+}
+
+} // namespace matwright
