@@ -134,6 +134,7 @@ ClassWishes readWishesTree(const Json& tree, Reading& reading) {
     wishes.recentIsKnown = readFlag(known);
   if (const auto arc = root.find("arc"))
     wishes.arc = readArc(*arc);
+  wishes.fewerRises = readFlag(root.find("fewerRises"));
   if (const auto seed = root.find("seed"))
     wishes.seed = static_cast<std::uint64_t>(readInteger(seed, 0, kHighestSeed));
   root.keepRest("");
@@ -192,6 +193,7 @@ std::string wishesText(const ClassWishes& wishes, const KeptTree& kept) {
     arc.push_back(std::move(object));
   }
   root["arc"] = std::move(arc);
+  root["fewerRises"] = wishes.fewerRises;
   root["seed"] = wishes.seed;
   putBack(kept.get(), "", root);
   return canonicalText(root);
