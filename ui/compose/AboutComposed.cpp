@@ -4,6 +4,7 @@
 #include "ui/controls/Labels.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/ComposeText.h"
+#include "ui/text/ReasonText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QScrollBar>
@@ -97,11 +98,16 @@ void AboutComposed::fillStep() {
   stepColumn_->addWidget(stepRows_);
 }
 
-void AboutComposed::takeReasons(StepId step, const Reasons& reasons) {
-  if (!why_ || step != step_ || !composition_.shown())
+void AboutComposed::takeReasons(const Explained& explained) {
+  if (!why_ || explained.step != step_ || !composition_.shown())
     return;
   const Composed& shown = *composition_.shown();
-  why_->setText(text(reasons, ComposeNames{*shown.knowledge, composition_.document().roster(), shown.wishes}));
+  const ComposeNames names{*shown.knowledge, composition_.document().roster(), shown.wishes};
+  QStringList lines;
+  for (const ComposeReason& fact : explained.facts)
+    lines << QStringLiteral("\u2022 ") + withCapital(text(fact, names));
+  lines << comparisonText(explained.reasons, *shown.knowledge);
+  why_->setText(lines.join(QLatin1Char('\n')));
 }
 
 void AboutComposed::fillClass() {

@@ -24,7 +24,7 @@ private:
   void refresh();
   void fillStep();
   void fillClass();
-  void takeReasons(StepId step, const Reasons& reasons);
+  void takeReasons(const Explained& explained);
 
   Composition& composition_;
   std::optional<StepId> step_;

@@ -187,11 +187,14 @@ void Composition::explain(std::optional<StepId> step) {
     return explaining_.drop();
   explaining_.start([this, step = *step, of = *shown_, roster = document_.roster(),
                      day = shownDocument_.day()](const Background::Post&) -> Background::Telling {
-    auto reasons = reasonsFor(*of.knowledge, of.wishes, roster, day, of.result.plan, of.result.chosen, step, of.unlike);
-    return [this, step, reasons = std::move(reasons)] {
-      if (reasons)
-        Q_EMIT explained(step, *reasons);
-    };
+    const ComposeResult& result = of.result;
+    Explained explained{step, {}, {}};
+    if (std::find(result.chosen.begin(), result.chosen.end(), step) != result.chosen.end())
+      explained.facts =
+          reasonsFor(*of.knowledge, of.wishes, roster, day, result.plan, std::span(&step, 1)).front().reasons;
+    if (auto reasons = reasonsFor(*of.knowledge, of.wishes, roster, day, result.plan, result.chosen, step, of.unlike))
+      explained.reasons = *std::move(reasons);
+    return [this, explained = std::move(explained)] { Q_EMIT this->explained(explained); };
   });
 }
 

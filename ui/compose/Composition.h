@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/compose/ComposeAgain.h"
+#include "core/compose/ComposeReasons.h"
 #include "core/compose/Reasons.h"
 #include "ui/document/Background.h"
 #include "ui/document/PlanDocument.h"
@@ -16,6 +17,13 @@ struct Composed {
   ClassPlan base; // what was there, and what is to stay: nobody chose it
   std::vector<MovementId> unlike;
   ComposeResult result;
+};
+
+// What speaks for a step of a composed class, and what another one in its place would cost.
+struct Explained {
+  StepId step;
+  std::vector<ComposeReason> facts; // none for a step that was kept
+  Reasons reasons;
 };
 
 // A class that is being composed from wishes: which of its steps stay, the search away from the interface thread, and
@@ -63,7 +71,7 @@ Q_SIGNALS:
   void finished(); // with last()
   void keptChanged();
   void surroundingsChanged(); // people, movements or rules: what was found may be wrong by now
-  void explained(matwright::StepId step, const matwright::Reasons& reasons);
+  void explained(const matwright::Explained& explained);
 
 private:
   void takeSurroundings();
