@@ -89,8 +89,8 @@ void AboutComposed::fillStep() {
     if (!any)
       rows->addWidget(headingLabel(tr("Cautions")));
     any = true;
-    rows->addWidget(new CautionCard(linesOf(caution, knowledge, *snapshot.plan, *snapshot.evaluation,
-                                            composition_.document().roster())));
+    rows->addWidget(new CautionCard(
+        linesOf(caution, knowledge, *snapshot.plan, *snapshot.evaluation, composition_.document().roster())));
   }
   if (!any)
     rows->addWidget(softLabel(noCautionText(!snapshot.plan->people.empty())));

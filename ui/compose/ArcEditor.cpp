@@ -27,12 +27,11 @@ struct Shape {
 
 // Common practice, no source; the first is usualArc().
 const std::vector<Shape>& shapes() {
-  static const std::vector<Shape> all{
-      {ArcChoice::tr("Up, along, and down"), usualArc()},
-      {ArcChoice::tr("Strong early"), {{0, 3}, {0.2, 7}, {0.5, 5}, {1, 1}}},
-      {ArcChoice::tr("Strong late"), {{0, 2}, {0.45, 4}, {0.75, 7}, {1, 1}}},
-      {ArcChoice::tr("Two waves"), {{0, 2}, {0.25, 6}, {0.45, 3}, {0.7, 7}, {1, 1}}},
-      {ArcChoice::tr("Even"), {{0, 3}, {0.15, 4}, {0.85, 4}, {1, 2}}}};
+  static const std::vector<Shape> all{{ArcChoice::tr("Up, along, and down"), usualArc()},
+                                      {ArcChoice::tr("Strong early"), {{0, 3}, {0.2, 7}, {0.5, 5}, {1, 1}}},
+                                      {ArcChoice::tr("Strong late"), {{0, 2}, {0.45, 4}, {0.75, 7}, {1, 1}}},
+                                      {ArcChoice::tr("Two waves"), {{0, 2}, {0.25, 6}, {0.45, 3}, {0.7, 7}, {1, 1}}},
+                                      {ArcChoice::tr("Even"), {{0, 3}, {0.15, 4}, {0.85, 4}, {1, 2}}}};
   return all;
 }
 
@@ -64,8 +63,9 @@ QIcon pictureOf(const EffortArc& arc, const Theme& theme, qreal ratio) {
 ArcEditor::ArcEditor(QWidget* parent) : QWidget(parent) {
   setFocusPolicy(Qt::StrongFocus);
   setAccessibleName(tr("Arc of effort"));
-  setToolTip(tr("How much effort when: drag the points, or choose one with the arrow keys, raise and lower it with Up and "
-                "Down, and move it in time with Shift"));
+  setToolTip(
+      tr("How much effort when: drag the points, or choose one with the arrow keys, raise and lower it with Up and "
+         "Down, and move it in time with Shift"));
   tell();
 }
 
@@ -177,8 +177,8 @@ void ArcEditor::keyPressEvent(QKeyEvent* event) {
   } else if (along != 0 && event->modifiers().testFlag(Qt::ShiftModifier)) {
     put(current_, point.at + along * kShift, point.effort);
   } else if (along != 0) {
-    current_ = static_cast<std::size_t>(
-        std::clamp(static_cast<int>(current_) + along, 0, static_cast<int>(arc_.size()) - 1));
+    current_ =
+        static_cast<std::size_t>(std::clamp(static_cast<int>(current_) + along, 0, static_cast<int>(arc_.size()) - 1));
     tell();
     update();
   } else {

@@ -55,8 +55,8 @@ ComposeDialog::ComposeDialog(PlanDocument& document, QWidget* parent)
       obstacles_(new ObstacleList),
       terrain_(new ComposedTerrain(composition_.document(), [this](StepId step) { return composition_.isKept(step); })),
       list_(new ComposedList(composition_)), about_(new AboutComposed(composition_)), seed_(new QSpinBox),
-      stop_(new QPushButton(tr("&Stop"))), another_(new QPushButton(tr("&Another Class"))),
-      use_(new QPushButton), close_(new QPushButton(tr("&Close"))), open_(new QPushButton(tr("&Open Wishes\u2026"))),
+      stop_(new QPushButton(tr("&Stop"))), another_(new QPushButton(tr("&Another Class"))), use_(new QPushButton),
+      close_(new QPushButton(tr("&Close"))), open_(new QPushButton(tr("&Open Wishes\u2026"))),
       save_(new QPushButton(tr("Sa&ve Wishes\u2026"))) {
   auto* splitter = new QSplitter(Qt::Horizontal);
   splitter->addWidget(makeForm());
@@ -138,8 +138,9 @@ QLayout* ComposeDialog::makeStatus() {
 
 QLayout* ComposeDialog::makeFoot() {
   seed_->setRange(0, std::numeric_limits<int>::max());
-  seed_->setToolTip(tr("The same wishes and the same seed give the same class, on every computer. A class that is to be "
-                       "unlike the one before goes by that one, too."));
+  seed_->setToolTip(
+      tr("The same wishes and the same seed give the same class, on every computer. A class that is to be "
+         "unlike the one before goes by that one, too."));
   keepWheelForFocus(seed_);
   another_->setToolTip(tr("A class unlike this one, by the same wishes; steps that are ticked stay"));
   use_->setProperty("primary", true);
@@ -234,8 +235,8 @@ void ComposeDialog::takeOthers(const ClassWishes& wishes) {
 
 void ComposeDialog::showSeed() {
   const QSignalBlocker quiet(seed_);
-  seed_->setValue(static_cast<int>(
-      std::min(form_->seed(), static_cast<std::uint64_t>(std::numeric_limits<int>::max()))));
+  seed_->setValue(
+      static_cast<int>(std::min(form_->seed(), static_cast<std::uint64_t>(std::numeric_limits<int>::max()))));
 }
 
 void ComposeDialog::takeWishes() {

@@ -57,7 +57,7 @@ private:
   QLayout* makeFoot();
   void connectParts();
   void begin(const QString& title, const QString& use);
-  void takeWishes(); // of the form
+  void takeWishes();                          // of the form
   void takeOthers(const ClassWishes& wishes); // into the form
   void search();
   void another();

@@ -55,8 +55,9 @@ void ComposeDialog::showBusy(bool busy) {
 void ComposeDialog::showProgress(const ComposeProgress& progress) {
   progress_->setRange(0, 1000);
   progress_->setValue(static_cast<int>(1000 * progress.evaluations / std::max<std::int64_t>(1, progress.of)));
-  status_->setText(progress.best ? tr("There is a class; looking for a better one\u2026 (costs %1)").arg(clock(*progress.best))
-                                 : tr("Looking for a class\u2026"));
+  status_->setText(progress.best
+                       ? tr("There is a class; looking for a better one\u2026 (costs %1)").arg(clock(*progress.best))
+                       : tr("Looking for a class\u2026"));
 }
 
 void ComposeDialog::showFound() {
@@ -73,7 +74,8 @@ void ComposeDialog::showFound() {
     return;
   }
   const int count = static_cast<int>(result.chosen.size());
-  QStringList parts{composition_.completes() ? tr("%n step(s) added", nullptr, count) : tr("%n step(s)", nullptr, count)};
+  QStringList parts{composition_.completes() ? tr("%n step(s) added", nullptr, count)
+                                             : tr("%n step(s)", nullptr, count)};
   if (result.stopped)
     parts << tr("stopped: the best so far");
   if (const int less = static_cast<int>(result.shortfalls.size()))
@@ -110,16 +112,18 @@ void ComposeDialog::use() {
 }
 
 void ComposeDialog::askWishesToOpen() {
-  askFileToOpen(this, tr("Open wishes"), tr("Wishes"), [this](const QString& file) { openWishes(file); },
-                QDir(studio_).filePath(QStringLiteral("wishes")));
+  askFileToOpen(
+      this, tr("Open wishes"), tr("Wishes"), [this](const QString& file) { openWishes(file); },
+      QDir(studio_).filePath(QStringLiteral("wishes")));
 }
 
 void ComposeDialog::askWishesToSave() {
   QString name = QString::fromStdString(form_->wishes().name).toLower().replace(QLatin1Char(' '), QLatin1Char('-'));
   name.remove(QLatin1Char('/'));
   const QString folder = QDir(studio_).filePath(QStringLiteral("wishes"));
-  askFileToSave(this, tr("Save wishes"), tr("Wishes"), name.isEmpty() ? tr("wishes") : name,
-                [this](const QString& file) { saveWishes(file); }, QStringLiteral("json"), folder);
+  askFileToSave(
+      this, tr("Save wishes"), tr("Wishes"), name.isEmpty() ? tr("wishes") : name,
+      [this](const QString& file) { saveWishes(file); }, QStringLiteral("json"), folder);
 }
 
 // A class that is filled up keeps its own length, sections, people and pace.

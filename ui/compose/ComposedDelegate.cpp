@@ -1,5 +1,4 @@
 #include "ui/compose/ComposedList.h"
-
 #include "ui/compose/ComposedRoles.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/LevelMark.h"

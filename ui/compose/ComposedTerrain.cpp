@@ -68,8 +68,8 @@ void ComposedTerrain::layOut() {
       0, zoom_ == 1 ? 0 : std::max(0, static_cast<int>(geometry_.contentSize().width()) - along));
   verticalScrollBar()->setPageStep(viewport()->height());
   verticalScrollBar()->setSingleStep(20);
-  verticalScrollBar()->setRange(
-      0, std::max(0, static_cast<int>(geometry_.contentSize().height()) - viewport()->height()));
+  verticalScrollBar()->setRange(0,
+                                std::max(0, static_cast<int>(geometry_.contentSize().height()) - viewport()->height()));
   viewport()->update();
 }
 

@@ -116,7 +116,8 @@ void Composition::search(Composed asked, std::optional<std::size_t> section) {
   asked.knowledge = document_.snapshot().knowledge;
   names_.reset();
   background_.start([this, asked = std::move(asked), section, turns = turns_, evaluations = evaluations_,
-                     roster = document_.roster(), today = document_.today()](const Background::Post& post) -> Background::Telling {
+                     roster = document_.roster(),
+                     today = document_.today()](const Background::Post& post) -> Background::Telling {
     ComposeLimits limits;
     limits.evaluations = evaluations;
     limits.stop = [&] { return post.isStopped(); };

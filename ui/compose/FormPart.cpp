@@ -11,9 +11,10 @@ FormPart::FormPart(const QString& title, QWidget* body, bool open, QWidget* pare
     : QWidget(parent), title_(title), button_(new QToolButton), summary_(softLabel({})), body_(body) {
   button_->setCheckable(true);
   button_->setChecked(open);
-  button_->setStyleSheet(QStringLiteral("QToolButton, QToolButton:checked { border: 1px solid transparent; padding: 2px 0; "
-                                        "background: transparent; font-weight: 600; }"
-                                        "QToolButton:focus { border: 1px solid palette(link); }"));
+  button_->setStyleSheet(
+      QStringLiteral("QToolButton, QToolButton:checked { border: 1px solid transparent; padding: 2px 0; "
+                     "background: transparent; font-weight: 600; }"
+                     "QToolButton:focus { border: 1px solid palette(link); }"));
   auto* head = new QHBoxLayout;
   head->setSpacing(8);
   head->addWidget(button_);

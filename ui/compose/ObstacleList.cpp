@@ -58,11 +58,14 @@ void ObstacleList::show(const Composed& composed, std::span<const Person> roster
     for (const Remedy& remedy : remediesFor(obstacle, *composed.knowledge, roster, composed.wishes)) {
       auto* button = new QPushButton(remedy.words);
       button->setAutoDefault(false);
-      connect(button, &QPushButton::clicked, this, [this, wishes = composed.wishes, apply = remedy.apply] {
-        ClassWishes changed = wishes;
-        apply(changed);
-        Q_EMIT wishesWanted(changed);
-      }, Qt::QueuedConnection); // the button goes
+      connect(
+          button, &QPushButton::clicked, this,
+          [this, wishes = composed.wishes, apply = remedy.apply] {
+            ClassWishes changed = wishes;
+            apply(changed);
+            Q_EMIT wishesWanted(changed);
+          },
+          Qt::QueuedConnection); // the button goes
       flow->addWidget(button);
     }
     column->addWidget(buttons);

@@ -15,8 +15,8 @@ std::vector<ClassOnFile> classesOnFile(const QString& studio, const QString& but
   if (studio.isEmpty())
     return classes;
   const QString own = QDir(studio).filePath(QStringLiteral("classes"));
-  const QFileInfoList files = QDir(QFileInfo::exists(own) ? own : studio)
-                                  .entryInfoList({QStringLiteral("*.json")}, QDir::Files, QDir::Time);
+  const QFileInfoList files =
+      QDir(QFileInfo::exists(own) ? own : studio).entryInfoList({QStringLiteral("*.json")}, QDir::Files, QDir::Time);
   for (const QFileInfo& file : files.mid(0, kMostOnFile)) {
     if (file.absoluteFilePath() == QFileInfo(but).absoluteFilePath())
       continue;

@@ -115,9 +115,8 @@ void SectionWishes::setFixed(bool fixed) {
 }
 
 bool SectionWishes::fit() const {
-  const bool each = std::all_of(sections_.begin(), sections_.end(), [](const WishedSection& section) {
-    return section.length > Seconds{};
-  });
+  const bool each = std::all_of(sections_.begin(), sections_.end(),
+                                [](const WishedSection& section) { return section.length > Seconds{}; });
   return !haveLengths() || (each && std::abs((lengthOf(sections_) - length_).value()) <= 1);
 }
 
@@ -200,7 +199,7 @@ void SectionWishes::refresh() {
   fit_->setVisible(!fit());
   left_->setVisible(haveLengths());
   left_->setFont(fit() ? font() : headingFont(font()));
-  left_->setText(fit()               ? tr("Together %1, nothing left over").arg(clock(lengthOf(sections_)))
+  left_->setText(fit()              ? tr("Together %1, nothing left over").arg(clock(lengthOf(sections_)))
                  : left > Seconds{} ? tr("%1 of %2 left over").arg(clock(left), clock(length_))
                                     : tr("%1 more than the %2 of the class").arg(clock(-left), clock(length_)));
 }

@@ -39,9 +39,8 @@ void TickFlow::add(const TickWord& word) {
 
 void TickFlow::setTicked(const std::set<QString>& ticked, const std::vector<TickWord>& others) {
   for (const TickWord& other : others)
-    if (ticked.contains(other.key) && std::none_of(words_.begin(), words_.end(), [&](const TickWord& word) {
-          return word.key == other.key;
-        }))
+    if (ticked.contains(other.key) &&
+        std::none_of(words_.begin(), words_.end(), [&](const TickWord& word) { return word.key == other.key; }))
       add(other);
   ticked_.clear();
   for (std::size_t i = 0; i < words_.size(); ++i) {

@@ -33,12 +33,16 @@ template <class Enum, class Name> std::vector<TickWord> allWords(Name name) {
 
 // What teachers practise; a wish may name any other feature, too.
 std::vector<TickWord> usualSkills() {
-  const std::pair<Feature, QString> skills[] = {
-      {Feature::balance, WishesForm::tr("balance")},         {Feature::spineRoll, WishesForm::tr("rolling")},
-      {Feature::oneLeg, WishesForm::tr("on one leg")},       {Feature::wristLoad, WishesForm::tr("weight on the hands")},
-      {Feature::rise, WishesForm::tr("getting up")},         {Feature::kneel, WishesForm::tr("kneeling")},
-      {Feature::armOver, WishesForm::tr("arms overhead")},   {Feature::isoHold, WishesForm::tr("holding still")},
-      {Feature::inverted, WishesForm::tr("hips over head")}, {Feature::stretchEnd, WishesForm::tr("stretching")}};
+  const std::pair<Feature, QString> skills[] = {{Feature::balance, WishesForm::tr("balance")},
+                                                {Feature::spineRoll, WishesForm::tr("rolling")},
+                                                {Feature::oneLeg, WishesForm::tr("on one leg")},
+                                                {Feature::wristLoad, WishesForm::tr("weight on the hands")},
+                                                {Feature::rise, WishesForm::tr("getting up")},
+                                                {Feature::kneel, WishesForm::tr("kneeling")},
+                                                {Feature::armOver, WishesForm::tr("arms overhead")},
+                                                {Feature::isoHold, WishesForm::tr("holding still")},
+                                                {Feature::inverted, WishesForm::tr("hips over head")},
+                                                {Feature::stretchEnd, WishesForm::tr("stretching")}};
   std::vector<TickWord> words;
   for (const auto& [skill, name] : skills)
     words.push_back({keyOf(skill), name, definition(skill)});
@@ -246,8 +250,8 @@ QWidget* WishesForm::makePace() {
   grid->setContentsMargins(0, 0, 0, 0);
   grid->setColumnStretch(2, 1);
   int row = 0;
-  for (const auto& [name, field] : {std::pair<QString, QWidget*>(tr("Moving"), mobility_), {tr("Words"), words_},
-                                    {tr("Settling"), settle_}}) {
+  for (const auto& [name, field] :
+       {std::pair<QString, QWidget*>(tr("Moving"), mobility_), {tr("Words"), words_}, {tr("Settling"), settle_}}) {
     grid->addWidget(besideLabel(name, field), row, 0, Qt::AlignTop);
     grid->addWidget(field, row++, 1);
   }

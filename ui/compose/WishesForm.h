@@ -1,7 +1,7 @@
 #pragma once
 
-#include "core/plan/ClassWishes.h"
 #include "core/knowledge/Knowledge.h"
+#include "core/plan/ClassWishes.h"
 #include "ui/compose/RecentClasses.h"
 #include "ui/compose/TickFlow.h"
 
@@ -41,8 +41,8 @@ public:
   void show(const ClassWishes& wishes); // emits nothing
 
   // What is easily put right.
-  void giveUpMovement(const MovementId& movement); // neither included nor left out
-  void letLengthsBe();                             // of the sections
+  void giveUpMovement(const MovementId& movement);        // neither included nor left out
+  void letLengthsBe();                                    // of the sections
   void setSeed(std::uint64_t seed) { base_.seed = seed; } // emits nothing
   std::uint64_t seed() const { return base_.seed; }
 

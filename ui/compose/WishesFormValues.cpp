@@ -67,9 +67,8 @@ void WishesForm::setKnowledge(const Knowledge& knowledge) {
   std::vector<NamedKey> stock;
   for (const Movement& movement : knowledge.catalogue.movements())
     stock.push_back({QString::fromStdString(movement.id.value), QString::fromStdString(movement.name)});
-  std::sort(stock.begin(), stock.end(), [](const NamedKey& a, const NamedKey& b) {
-    return QString::localeAwareCompare(a.name, b.name) < 0;
-  });
+  std::sort(stock.begin(), stock.end(),
+            [](const NamedKey& a, const NamedKey& b) { return QString::localeAwareCompare(a.name, b.name) < 0; });
   for (OrderedList* list : {include_, leaveOut_, known_})
     list->setStock(stock);
 }
@@ -226,10 +225,10 @@ void WishesForm::tell() {
 void WishesForm::showChallenge() {
   const auto challenge = static_cast<Challenge>(challenge_->checkedId());
   const QString most = QString::number(hardestOf(challenge).value());
-  aboutChallenge_->setText(challenge == Challenge::gentle
-                               ? tr("No step is harder than %1 of 10; easier options come first").arg(most)
-                           : challenge == Challenge::middle ? tr("No step is harder than %1 of 10").arg(most)
-                                                            : tr("Anything up to %1 of 10; harder options too").arg(most));
+  aboutChallenge_->setText(
+      challenge == Challenge::gentle   ? tr("No step is harder than %1 of 10; easier options come first").arg(most)
+      : challenge == Challenge::middle ? tr("No step is harder than %1 of 10").arg(most)
+                                       : tr("Anything up to %1 of 10; harder options too").arg(most));
 }
 
 void WishesForm::summarise() {

@@ -9,8 +9,8 @@ class QWidget;
 
 namespace matwright {
 
-void askFileToOpen(QWidget* parent, const QString& title, const QString& kind,
-                   std::function<void(const QString&)> then, const QString& folder = {});
+void askFileToOpen(QWidget* parent, const QString& title, const QString& kind, std::function<void(const QString&)> then,
+                   const QString& folder = {});
 void askFileToSave(QWidget* parent, const QString& title, const QString& kind, const QString& name,
                    std::function<void(const QString&)> then, const QString& suffix = QStringLiteral("json"),
                    const QString& folder = {});

@@ -1,6 +1,7 @@
 #include "ui/text/ReasonText.h"
 
 #include "ui/text/ComposeText.h"
+#include "ui/text/TidyText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QCoreApplication>
@@ -10,9 +11,9 @@
 namespace matwright {
 namespace {
 
-QString tr(const char* text, int n = -1) { return QCoreApplication::translate("ReasonText", text, nullptr, n); }
+QString tr(const char* text) { return QCoreApplication::translate("ReasonText", text); }
 
-QString seconds(Seconds amount) { return tr("%1 s").arg(std::lround(std::abs(amount.value()))); }
+QString seconds(Seconds amount) { return secondsText(Seconds(std::abs(amount.value()))); }
 
 // The parts that make half a second or more, on one side.
 QString partsText(const Reasons& reasons, bool gains) {
@@ -33,8 +34,9 @@ QString comparisonText(const Reasons& reasons, const Knowledge& knowledge) {
   QString other = movementName(knowledge, reasons.instead->id);
   if (reasons.option)
     other = tr("%1 (%2)").arg(other, optionName(knowledge, reasons.instead->id, reasons.option->id));
-  const QString lead = reasons.others == 1 ? tr("One other could stand in its place: %1.").arg(other)
-                                           : tr("The best of %1 others in its place: %2.").arg(reasons.others).arg(other);
+  const QString lead = reasons.others == 1
+                           ? tr("One other could stand in its place: %1.").arg(other)
+                           : tr("The best of %1 others in its place: %2.").arg(reasons.others).arg(other);
   if (std::abs(reasons.worse.value()) < 0.5)
     return lead + QLatin1Char(' ') + tr("The class would be as good with it.");
   QStringList sentences{lead};

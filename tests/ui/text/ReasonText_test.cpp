@@ -1,6 +1,5 @@
-#include "ui/text/ReasonText.h"
-
 #include "tests/support/RealKnowledge.h"
+#include "ui/text/ReasonText.h"
 
 #include <gtest/gtest.h>
 
@@ -16,11 +15,15 @@ Reasons againstSwimming() {
   return reasons;
 }
 
-std::string comparison(const Reasons& reasons) { return comparisonText(reasons, test::realKnowledge()).toStdString(); }
+// Seconds are parted from their numbers by a space that does not break.
+std::string comparison(const Reasons& reasons) {
+  return comparisonText(reasons, test::realKnowledge()).replace(QChar::Nbsp, QLatin1Char(' ')).toStdString();
+}
 
 TEST(ReasonText, SaysWhatTheBestOtherOneWouldCost) {
-  EXPECT_EQ(comparison(againstSwimming()), "The best of 12 others in its place: Swimming. The class would cost 7 s more "
-                                           "with it. More: moving about 9 s. Less: short of the focus 2 s.");
+  EXPECT_EQ(comparison(againstSwimming()),
+            "The best of 12 others in its place: Swimming. The class would cost 6.6 s more "
+            "with it. More: moving about 9 s. Less: short of the focus 2.4 s.");
 }
 
 TEST(ReasonText, AnotherOneMayBeBetterOrAsGood) {
