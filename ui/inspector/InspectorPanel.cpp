@@ -25,6 +25,7 @@ InspectorPanel::InspectorPanel(PlanDocument& document, StepSelection& selection,
   setMinimumWidth(260);
 
   connect(class_, &ClassPage::aboutLoadWanted, this, &InspectorPanel::aboutLoadWanted);
+  connect(class_, &ClassPage::composeWanted, this, &InspectorPanel::composeWanted);
   connect(step_, &StepPage::aboutLoadWanted, this, &InspectorPanel::aboutLoadWanted);
   connect(&document, &PlanDocument::changed, this, &InspectorPanel::refresh);
   connect(&selection, &StepSelection::changed, this, [this] {
