@@ -6,6 +6,7 @@
 #include "ui/compose/ComposedTerrain.h"
 #include "ui/compose/WishesForm.h"
 
+#include <QLineEdit>
 #include <QSignalSpy>
 #include <QSpinBox>
 #include <QTemporaryDir>
@@ -192,8 +193,9 @@ TEST_F(ComposeDialogTest, StepsPutInHaveIdsThatTheDocumentNeverHad) {
   ASSERT_TRUE(ends());
   button("&Put into the Class").click();
   forEachStep(document.plan(), [&](const Step& step) {
-    if (!findStep(half, step.id))
+    if (!findStep(half, step.id)) {
       EXPECT_GT(step.id, had);
+    }
   });
 }
 

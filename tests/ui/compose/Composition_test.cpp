@@ -175,11 +175,11 @@ TEST_F(CompositionTest, PeopleWhoChangeAreTold) {
   QSignalSpy told(&composition, &Composition::surroundingsChanged);
   document.perform(RenameClass{"Same people"}, QStringLiteral("Rename"));
   EXPECT_EQ(told.count(), 0);
-  std::vector<Person> people = document.roster();
-  people.pop_back();
-  document.setRoster(people);
+  std::vector<Person> fewer = document.roster();
+  fewer.pop_back();
+  document.setRoster(fewer);
   EXPECT_EQ(told.count(), 1);
-  EXPECT_EQ(composition.document().roster(), people);
+  EXPECT_EQ(composition.document().roster(), fewer);
 }
 
 } // namespace
