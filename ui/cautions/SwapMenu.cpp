@@ -4,13 +4,8 @@
 #include "ui/text/MovementText.h"
 #include "ui/text/VocabularyText.h"
 
-#include <algorithm>
-#include <numeric>
-
 namespace matwright {
 namespace {
-
-int sum(const LevelCounts& counts) { return std::accumulate(counts.begin(), counts.end(), 0); }
 
 QString nameOf(const Swap& swap) {
   const QString option = swap.option ? QString::fromStdString(swap.option->name) : QString();
@@ -32,9 +27,9 @@ QString forMenu(QString text) { return text.replace(QLatin1Char('&'), QStringLit
 
 QString swapText(const Swap& swap) {
   QStringList effects;
-  effects << SwapMenu::tr("%n caution(s) gone", nullptr, sum(swap.gone));
-  if (const int come = sum(swap.come))
-    effects << SwapMenu::tr("%n new", nullptr, come);
+  effects << SwapMenu::tr("%n caution(s) gone", nullptr, static_cast<int>(swap.gone.size()));
+  if (!swap.come.empty())
+    effects << SwapMenu::tr("%n new", nullptr, static_cast<int>(swap.come.size()));
   if (swap.left)
     effects << SwapMenu::tr("left: %1").arg(text(*swap.left));
   if (std::abs(swap.added.value()) >= 1)
