@@ -16,11 +16,8 @@ public:
   Preparing(const Catalogue& catalogue, const std::vector<TimedStep>& steps, std::size_t place)
       : catalogue_(catalogue), place_(place) {
     for (std::size_t i = 0; i < steps.size(); ++i)
-      if (const Movement* movement = steps[i].movement) {
-        firstOf_.try_emplace(movement, i);
-        if (i != place)
-          firstElsewhere_.try_emplace(movement, i);
-      }
+      if (const Movement* movement = steps[i].movement; movement && i != place)
+        firstElsewhere_.try_emplace(movement, i);
     for (const auto& [movement, first] : firstElsewhere_)
       inOrder_.emplace(first, movement);
     if (const Movement* own = steps[place].movement)
@@ -48,8 +45,6 @@ private:
   }
   // What is prepared today by the step alone.
   void addLost(const Movement& own) {
-    if (firstOf_.at(&own) != place_)
-      return;
     const auto next = firstElsewhere_.find(&own);
     for (const auto& [first, other] : inOrder_)
       if (first > place_ && needs(*other, own) && (next == firstElsewhere_.end() || next->second > first))
@@ -58,7 +53,7 @@ private:
 
   const Catalogue& catalogue_;
   std::size_t place_;
-  std::unordered_map<const Movement*, std::size_t> firstOf_, firstElsewhere_;
+  std::unordered_map<const Movement*, std::size_t> firstElsewhere_;
   std::map<std::size_t, const Movement*> inOrder_; // those elsewhere, by where they come first
   std::vector<Unprepared> lost_;
 };
