@@ -3,8 +3,11 @@
 #include "core/evaluate/Swaps.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/SwapText.h"
+#include "ui/text/Translations.h"
 #include "ui/text/VocabularyText.h"
 
+#include <QCoreApplication>
+#include <QLocale>
 #include <charconv>
 #include <cmath>
 #include <iostream>
@@ -14,6 +17,18 @@ namespace matwright {
 namespace {
 
 double rounded(Seconds seconds) { return std::round(seconds.value() * 10) / 10; }
+
+// The plural forms of English are a translation, which needs an application.
+class English {
+public:
+  English() { loadTranslations(QLocale(QLocale::English)); }
+
+private:
+  int count_ = 1;
+  char name_[14] = "matwright-cli";
+  char* words_[2] = {name_, nullptr};
+  QCoreApplication application_{count_, words_};
+};
 
 // Nothing, and it was complained of, when --step names none of the class.
 const Step* stepWanted(const Arguments& arguments, const ClassPlan& plan) {
@@ -74,17 +89,17 @@ Tree treeOf(const Replacement& replacement, const Knowledge& knowledge, const Lo
   return tree;
 }
 
-void print(std::ostream& out, const Replacement& replacement, const Movement* own, const LoadedClass& loaded,
-           const Evaluation& evaluation) {
+void print(std::ostream& out, const Replacement& replacement, const Movement* own, std::span<const Unprepared> byAll,
+           const LoadedClass& loaded, const Evaluation& evaluation) {
   const Swap& swap = *replacement.swap;
   const auto line = [&](const QString& words) { out << "      " << words.toStdString() << '\n'; };
   out << swapName(swap).toStdString() << ", "
       << doseText(replacement.step.dose, swap.movement->sides, replacement.step.onlySide).toStdString() << '\n';
   line(likenessText(own, swap));
   line(disturbanceText(swap));
-  for (const QString& words : unpreparedText(swap))
+  for (const QString& words : unpreparedText(without(swap.unprepared, byAll)))
     line(words);
-  for (const SwapLine& words : cautionLines(swap, evaluation, loaded.roster))
+  for (const SwapLine& words : cautionLines(swap, replacement.step.id, evaluation, loaded.roster))
     line(words.words);
 }
 
@@ -100,17 +115,22 @@ int replaceCommand(const Arguments& arguments) {
   const Step* step = loaded ? stepWanted(arguments, loaded->plan) : nullptr;
   if (!step)
     return kBadInput;
+  const English english;
   const Evaluation evaluation = evaluate(*knowledge, loaded->plan, loaded->roster, loaded->day);
   const std::vector<Swap> swaps = replacementsFor(*knowledge, loaded->plan, loaded->roster, loaded->day, step->id);
   Tree list = Tree::list();
   std::ostringstream words;
   words << "In place of " << movementName(*knowledge, step->movement).toStdString() << ", step " << step->id.value
         << (swaps.empty() ? ": nothing found that could stand here without a stronger caution.\n" : ", best first:\n");
+  const Movement* own = knowledge->catalogue.find(step->movement);
+  const std::vector<Unprepared> byAll = unpreparedByAll(swaps);
+  for (const QString& lost : unpreparedText(byAll))
+    words << "Whatever is put in: " << lost.toStdString() << ".\n";
   for (std::size_t i = 0; i < swaps.size(); ++i) {
     const Replacement replacement = replacementOf(*loaded, *step, swaps[i]);
     list.add(treeOf(replacement, *knowledge, *loaded, evaluation));
     words << (i < 9 ? "\n   " : "\n  ") << i + 1 << ". ";
-    print(words, replacement, knowledge->catalogue.find(step->movement), *loaded, evaluation);
+    print(words, replacement, own, byAll, *loaded, evaluation);
   }
   words << '\n' << standingNotice().toStdString() << '\n';
   const Tree tree = Tree::object()

@@ -69,9 +69,12 @@ QPixmap movementPixmap(const Movement& movement, const Option* option, const QSi
 void paint(QPainter& painter, const QStyleOptionViewItem& option, const MovementRow& row, const QWidget& on) {
   paintRowGround(painter, option);
   const QRect inside = option.rect.adjusted(kEdge, kEdge - 1, -kEdge, -kEdge + 1);
-  painter.drawPixmap(inside.left(), inside.top() + std::max(0, (inside.height() - MovementRow::kFigure.height()) / 2),
+  const int under = heightOf(row.below, inside.width());
+  painter.drawPixmap(inside.left(),
+                     inside.top() + std::max(0, (inside.height() - under - MovementRow::kFigure.height()) / 2),
                      movementPixmap(*row.movement, row.option, MovementRow::kFigure, on));
   paint(painter, option.rect.adjusted(textLeft(), kEdge - 1, -textRight(row, option.font), 0), row.lines);
+  paint(painter, inside.adjusted(0, inside.height() - under, 0, 0), row.below);
   if (row.level) {
     const int side = levelMarkSize(option.font);
     paintLevelMark(painter, QRectF(inside.right() - side + 1, inside.top(), side, side), *row.level, rowTheme());
@@ -79,8 +82,8 @@ void paint(QPainter& painter, const QStyleOptionViewItem& option, const Movement
 }
 
 int heightOf(const MovementRow& row, const QFont& font, int width) {
-  const int room = std::max(60, width - textLeft() - textRight(row, font));
-  return std::max(heightOf(row.lines, room), MovementRow::kFigure.height()) + 2 * kEdge - 2;
+  const int beside = heightOf(row.lines, std::max(60, width - textLeft() - textRight(row, font)));
+  return std::max(beside, MovementRow::kFigure.height()) + heightOf(row.below, width - 2 * kEdge) + 2 * kEdge - 2;
 }
 
 } // namespace matwright

@@ -5,14 +5,14 @@
 
 namespace matwright {
 
-// A movement as a row of a list: its figure, beside it lines of text, and where `keepsLevel` room for the mark of a
-// level at the right.
+// A movement as a row of a list: its figure, lines of text beside it and `below` it, and where `keepsLevel` room for
+// the mark of a level at the right.
 struct MovementRow {
   static constexpr QSize kFigure{66, 50};
 
   const Movement* movement = nullptr;
   const Option* option = nullptr; // null: as written
-  std::vector<RowText> lines;
+  std::vector<RowText> lines, below{};
   bool keepsLevel = false;
   std::optional<Level> level{};
 };

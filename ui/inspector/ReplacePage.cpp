@@ -14,7 +14,7 @@ namespace matwright {
 
 ReplacePage::ReplacePage(PlanDocument& document, ClassCommands& commands, QWidget* parent)
     : QWidget(parent), document_(document), commands_(commands), back_(new QToolButton), title_(titleLabel({})),
-      about_(softLabel({})), variants_(plainLabel({})), none_(plainLabel({})), rows_(new ReplaceRows(this)),
+      about_(softLabel({})), lost_(plainLabel({})), none_(plainLabel({})), rows_(new ReplaceRows(this)),
       list_(new RowList(tr("What else could stand here"),
                         [this](int row, int width) { return rows_->height(row, list_->font(), width); })) {
   auto* column = new QVBoxLayout(this);
@@ -23,11 +23,12 @@ ReplacePage::ReplacePage(PlanDocument& document, ClassCommands& commands, QWidge
   back_->setText(tr("Back to the step"));
   back_->setToolTip(tr("Leave the step as it is (Escape)"));
   column->addWidget(back_, 0, Qt::AlignLeft);
-  for (QLabel* label : {title_, about_, variants_, none_})
+  for (QLabel* label : {title_, about_, lost_, none_})
     column->addWidget(label);
   column->addWidget(list_);
   column->addWidget(softLabel(standingNotice()));
   column->addStretch(1);
+  list_->setObjectName(QStringLiteral("replacements"));
   list_->setItemDelegate(rows_);
   list_->setMouseTracking(true);
   setFocusProxy(list_);
@@ -49,11 +50,9 @@ void ReplacePage::show(StepId id) {
   swaps_ = replacementsFor(*knowledge_, document_.plan(), document_.roster(), document_.day(), id);
   title_->setText(tr("In place of %1").arg(movementName(*knowledge_, step->movement)));
   showText(about_, swaps_.empty() ? QString()
-                                  : tr("Movements that the class does not have yet, best first, each with its usual "
-                                       "dose. A click or Enter puts one in."));
-  showText(variants_, step->variants.empty() || swaps_.empty()
-                          ? QString()
-                          : tr("What single people do in its place now goes with it."));
+                                  : tr("Not in the class yet, best first, each with its usual dose. A click or Enter "
+                                       "puts one in."));
+  showText(lost_, lostText(*step).join(QLatin1Char('\n')));
   showText(none_, swaps_.empty() ? tr("Nothing found that could stand here without a stronger caution.") : QString());
   rows_->setRows(replaceRows(document_, *step, swaps_));
   list_->clear();
@@ -66,6 +65,16 @@ void ReplacePage::show(StepId id) {
     list_->setCurrentRow(0);
   list_->setVisible(list_->count() > 0);
   list_->updateGeometry();
+}
+
+// What goes whatever is put in.
+QStringList ReplacePage::lostText(const Step& step) const {
+  QStringList lines;
+  for (const QString& words : unpreparedText(unpreparedByAll(swaps_)))
+    lines << tr("Whatever is put in: %1.").arg(words);
+  if (!step.variants.empty() && !swaps_.empty())
+    lines << tr("What single people do in place of this step goes with it.");
+  return lines;
 }
 
 void ReplacePage::choose(int row) {

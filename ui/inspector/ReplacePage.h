@@ -31,6 +31,7 @@ protected:
   void keyPressEvent(QKeyEvent* event) override;
 
 private:
+  QStringList lostText(const Step& step) const;
   void choose(int row);
 
   PlanDocument& document_;
@@ -40,7 +41,7 @@ private:
   std::vector<Swap> swaps_;
 
   QToolButton* back_;
-  QLabel *title_, *about_, *variants_, *none_;
+  QLabel *title_, *about_, *lost_, *none_;
   ReplaceRows* rows_;
   RowList* list_;
 };

@@ -36,12 +36,14 @@ std::vector<ReplaceRow> replaceRows(const PlanDocument& document, const Step& st
   ClassPlan after = document.plan();
   const Place place = *placeOf(after, step.id);
   Step& tried = after.sections[place.section].steps[place.index];
+  const std::vector<Unprepared> byAll = unpreparedByAll(swaps);
   std::vector<ReplaceRow> rows;
   for (const Swap& swap : swaps) {
     tried = swapped(step, swap);
     rows.push_back({swap.movement, swap.option, swapName(swap), doseOf(tried, *swap.movement), disturbanceText(swap),
-                    likenessText(own, swap), unpreparedText(swap),
-                    cautionLines(swap, document.evaluation(), document.roster()), detailsOf(document, swap, after)});
+                    likenessText(own, swap), unpreparedText(without(swap.unprepared, byAll)),
+                    cautionLines(swap, step.id, document.evaluation(), document.roster()),
+                    detailsOf(document, swap, after)});
   }
   return rows;
 }
@@ -49,16 +51,15 @@ std::vector<ReplaceRow> replaceRows(const PlanDocument& document, const Step& st
 MovementRow ReplaceRows::shown(int row, const QFont& font) const {
   const Theme& theme = rowTheme();
   const ReplaceRow& of = rows_[static_cast<std::size_t>(row)];
-  MovementRow shown{of.movement,
-                    of.option,
-                    {{of.name, headingFont(font), theme.ink},
-                     {of.dose, font, theme.inkSoft},
-                     {of.likeness, font, theme.inkSoft},
-                     {of.changes, font, theme.accent}}};
+  MovementRow shown{
+      of.movement,
+      of.option,
+      {{of.name, headingFont(font), theme.ink}, {of.dose, font, theme.inkSoft}, {of.likeness, font, theme.inkSoft}},
+      {{of.changes, font, theme.accent}}};
   for (const QString& line : of.unprepared)
-    shown.lines.push_back({line, font, theme.ink});
+    shown.below.push_back({line, font, theme.ink});
   for (const SwapLine& line : of.cautions)
-    shown.lines.push_back({line.words, font, theme.ink, line.level});
+    shown.below.push_back({line.words, font, theme.ink, line.level});
   return shown;
 }
 

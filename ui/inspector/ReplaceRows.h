@@ -18,7 +18,7 @@ struct ReplaceRow {
   QString dose;    // "8 alternating - 1:04"
   QString changes; // to the length of the class, to changes of position, to moving, to props
   QString likeness;
-  QStringList unprepared;
+  QStringList unprepared; // but for what all of them leave so
   std::vector<SwapLine> cautions;
   QString details; // what it is, and the cautions one by one
 

@@ -102,15 +102,37 @@ QString likenessText(const Movement* own, const Swap& swap) {
       .arg(shared.join(QStringLiteral(", ")));
 }
 
-QStringList unpreparedText(const Swap& swap) {
+QStringList unpreparedText(std::span<const Unprepared> unprepared) {
   QStringList lines;
-  for (const Unprepared& each : swap.unprepared)
-    lines << tr("%1 would not have %2 before it, which prepares it")
-                 .arg(QString::fromStdString(each.movement->name), QString::fromStdString(each.prerequisite->name));
+  for (std::size_t i = 0; i < unprepared.size(); ++i) {
+    const auto same = [&](const Unprepared& each) { return each.prerequisite == unprepared[i].prerequisite; };
+    if (std::any_of(unprepared.begin(), unprepared.begin() + static_cast<std::ptrdiff_t>(i), same))
+      continue; // said already
+    QStringList names;
+    for (const Unprepared& each : unprepared)
+      if (same(each))
+        names << QString::fromStdString(each.movement->name);
+    lines << tr("%1 would not come before %2, which it prepares")
+                 .arg(QString::fromStdString(unprepared[i].prerequisite->name), names.join(QStringLiteral(", ")));
+  }
   return lines;
 }
 
-std::vector<SwapLine> cautionLines(const Swap& swap, const Evaluation& evaluation, std::span<const Person> roster) {
+std::vector<Unprepared> unpreparedByAll(std::span<const Swap> swaps) {
+  std::vector<Unprepared> all = swaps.empty() ? std::vector<Unprepared>{} : swaps.front().unprepared;
+  for (const Swap& swap : swaps)
+    all = without(all, without(all, swap.unprepared));
+  return all;
+}
+
+std::vector<Unprepared> without(std::vector<Unprepared> all, std::span<const Unprepared> others) {
+  std::erase_if(all,
+                [&](const Unprepared& each) { return std::find(others.begin(), others.end(), each) != others.end(); });
+  return all;
+}
+
+std::vector<SwapLine> cautionLines(const Swap& swap, StepId step, const Evaluation& evaluation,
+                                   std::span<const Person> roster) {
   std::vector<SwapLine> lines;
   const auto add = [&](const std::vector<Caution>& cautions, const char* sentence) {
     for (std::size_t i = kWordCount<Level>; i-- > 0;) {
@@ -123,7 +145,9 @@ std::vector<SwapLine> cautionLines(const Swap& swap, const Evaluation& evaluatio
   add(swap.come, QT_TRANSLATE_NOOP("SwapText", "Brings %1: %2"));
   if (lines.empty())
     lines.push_back({tr("Leaves the cautions as they are"), {}});
-  if (swap.left)
+  const bool said = std::any_of(swap.come.begin(), swap.come.end(),
+                                [&](const Caution& each) { return each.step == step && each.level == swap.left; });
+  if (swap.left && !said)
     lines.push_back({tr("Left here: %1").arg(text(*swap.left)), swap.left});
   return lines;
 }
