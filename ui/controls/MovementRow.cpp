@@ -12,6 +12,7 @@ namespace matwright {
 namespace {
 
 constexpr int kEdge = 7;
+constexpr int kApart = 3; // what stands below from what stands beside
 
 // The same for poses that look the same; movements of one's own may get others while they are edited.
 quint64 lookOf(const Pose& pose) {
@@ -34,6 +35,9 @@ quint64 lookOf(const Pose& pose) {
 int textLeft() { return kEdge + MovementRow::kFigure.width() + 8; }
 int textRight(const MovementRow& row, const QFont& font) {
   return kEdge + (row.keepsLevel ? levelMarkSize(font) + 4 : 0);
+}
+int heightBelow(const MovementRow& row, int width) {
+  return row.below.empty() ? 0 : kApart + heightOf(row.below, width);
 }
 
 } // namespace
@@ -69,12 +73,12 @@ QPixmap movementPixmap(const Movement& movement, const Option* option, const QSi
 void paint(QPainter& painter, const QStyleOptionViewItem& option, const MovementRow& row, const QWidget& on) {
   paintRowGround(painter, option);
   const QRect inside = option.rect.adjusted(kEdge, kEdge - 1, -kEdge, -kEdge + 1);
-  const int under = heightOf(row.below, inside.width());
+  const int under = heightBelow(row, inside.width());
   painter.drawPixmap(inside.left(),
                      inside.top() + std::max(0, (inside.height() - under - MovementRow::kFigure.height()) / 2),
                      movementPixmap(*row.movement, row.option, MovementRow::kFigure, on));
   paint(painter, option.rect.adjusted(textLeft(), kEdge - 1, -textRight(row, option.font), 0), row.lines);
-  paint(painter, inside.adjusted(0, inside.height() - under, 0, 0), row.below);
+  paint(painter, inside.adjusted(0, inside.height() - under + kApart, 0, 0), row.below);
   if (row.level) {
     const int side = levelMarkSize(option.font);
     paintLevelMark(painter, QRectF(inside.right() - side + 1, inside.top(), side, side), *row.level, rowTheme());
@@ -83,7 +87,7 @@ void paint(QPainter& painter, const QStyleOptionViewItem& option, const Movement
 
 int heightOf(const MovementRow& row, const QFont& font, int width) {
   const int beside = heightOf(row.lines, std::max(60, width - textLeft() - textRight(row, font)));
-  return std::max(beside, MovementRow::kFigure.height()) + heightOf(row.below, width - 2 * kEdge) + 2 * kEdge - 2;
+  return std::max(beside, MovementRow::kFigure.height()) + heightBelow(row, width - 2 * kEdge) + 2 * kEdge - 2;
 }
 
 } // namespace matwright
