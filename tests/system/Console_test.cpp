@@ -409,6 +409,41 @@ TEST_F(Console, ABrokenSequentialOrderingInstanceIsNamedByItsLine) {
   EXPECT_NE(answer.out.find("fine.sop: optimal, cost 7"), std::string::npos) << answer.out;
 }
 
+TEST_F(Console, NamesWhatCouldStandInThePlaceOfAStep) {
+  const Json check = Json::parse(run({"check", thursday, "--json"}).out);
+  const Answer answer = run({"replace", thursday, "--step", "12", "--json"});
+  ASSERT_EQ(answer.code, 0) << answer.err;
+  const Json tree = Json::parse(answer.out);
+  EXPECT_EQ(tree["format"], "matwright-replace");
+  EXPECT_EQ(tree["step"], 12);
+  EXPECT_FALSE(tree["notice"].get<std::string>().empty());
+  ASSERT_EQ(tree["replacements"].size(), 10U);
+  const Json& first = tree["replacements"][0];
+  EXPECT_FALSE(first["gone"].empty());
+  for (const Json& each : tree["replacements"]) {
+    for (const Json& step : check["steps"])
+      EXPECT_NE(step["movement"], each["movement"]);
+    for (const Json& caution : each["come"])
+      EXPECT_NE(caution["level"], "leave-out");
+    EXPECT_GE(each["likeness"], 0);
+    EXPECT_TRUE(each["dose"].contains("unit"));
+  }
+  const Answer words = run({"replace", thursday, "--step", "12"});
+  EXPECT_EQ(words.code, 0);
+  EXPECT_NE(words.out.find("\n  10. "), std::string::npos) << words.out;
+  EXPECT_EQ(words.out.find("(s)"), std::string::npos) << "plurals are written out";
+  EXPECT_NE(words.out.find("No mark does not mean safe."), std::string::npos);
+}
+
+TEST_F(Console, ReplacesNoStepThatTheClassDoesNotHave) {
+  EXPECT_EQ(run({"replace", thursday}).code, 2);
+  const Answer answer = run({"replace", thursday, "--step", "4000"});
+  EXPECT_EQ(answer.code, 2);
+  EXPECT_NE(answer.err.find("--step"), std::string::npos) << answer.err;
+  EXPECT_EQ(run({"replace", thursday, "--step", "12x"}).code, 2);
+  EXPECT_TRUE(answer.out.empty());
+}
+
 TEST_F(Console, TidiesTheDemoClassAndWritesIt) {
   const std::string out = (folder / "tidy.json").string();
   const Json tree = Json::parse(run({"tidy", thursday, "-o", out, "--json"}).out);

@@ -177,6 +177,7 @@ void MainWindow::updateActions() {
   const bool any = composing && !selection_.steps().empty();
   for (QAction* action : std::as_const(stepActions_))
     action->setEnabled(any);
+  replaceAction_->setEnabled(any && commands_.canReplace());
   sheetAction_->setEnabled(workspaces_->currentWidget() == peopleWorkspace_ && !peopleWorkspace_->shown().empty());
 }
 

@@ -122,7 +122,8 @@ private:
   QLabel* className_ = nullptr;
   QMenu* recentMenu_ = nullptr;
   QMenu* stepMenu_ = nullptr;
-  QList<QAction*> stepActions_; // need a selected step
+  QAction* replaceAction_ = nullptr; // needs a single one
+  QList<QAction*> stepActions_;      // need a selected step
   QAction* pasteAction_ = nullptr;
   QAction* sheetAction_ = nullptr; // needs a person whose page is open
   QAction* redFlagsAction_ = nullptr;

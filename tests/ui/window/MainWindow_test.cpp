@@ -16,6 +16,7 @@
 #include <QFileDialog>
 #include <QLineEdit>
 #include <QListView>
+#include <QListWidget>
 #include <QMessageBox>
 #include <QPointer>
 #include <QPushButton>
@@ -188,6 +189,33 @@ TEST_F(Window, KeysOnTheTerrainEditTheSelectedStepAndUndoTakesItBack) {
   while (document().undoStack()->canUndo())
     document().undoStack()->undo();
   EXPECT_EQ(document().plan(), before);
+}
+
+TEST_F(Window, AStepIsReplacedFromTheTerrainByKeysAloneAndTheKeyboardStaysThere) {
+  const ClassPlan before = document().plan();
+  const StepId step = stepAt(1, 0);
+  terrain().selectStep(step);
+  terrain().setFocus();
+  auto* list = window->findChild<QListWidget*>(QStringLiteral("replacements"));
+  ASSERT_TRUE(list);
+  QTest::keyClick(&terrain(), Qt::Key_R, Qt::ControlModifier);
+  ASSERT_TRUE(list->isVisible() && list->hasFocus());
+  QTest::keyClick(list, Qt::Key_Return);
+  EXPECT_NE(findStep(document().plan(), step)->movement, findStep(before, step)->movement);
+  EXPECT_EQ(document().undoStack()->count(), 1);
+  EXPECT_FALSE(list->isVisible());
+  EXPECT_TRUE(terrain().hasFocus());
+  document().undoStack()->undo();
+  EXPECT_EQ(document().plan(), before);
+}
+
+TEST_F(Window, ReplacingIsForASingleStep) {
+  QAction* replace = action(QStringLiteral("Replace this Step"));
+  terrain().selectStep(stepAt(1, 0));
+  EXPECT_TRUE(replace->isEnabled());
+  action(QStringLiteral("Select All Steps"))->trigger();
+  EXPECT_FALSE(replace->isEnabled());
+  EXPECT_TRUE(action(QStringLiteral("Duplicate"))->isEnabled());
 }
 
 TEST_F(Window, DraggingABlockMovesItsStepAsOneEntry) {
