@@ -59,8 +59,10 @@ std::vector<QRectF> textsOf(const TidyStage& stage) {
       add(connector.label, top);
       add(connector.mark, top);
     }
-    for (const SectionBand& section : geometry->sections())
-      add(section.label, top);
+    for (const SectionBand& section : geometry->sections()) {
+      const qreal length = section.length.isEmpty() ? 0 : 8 + geometry->frame().fonts.small.width(section.length);
+      add(section.label.isNull() ? QRectF() : section.label.adjusted(0, 0, length, 0), top);
+    }
   }
   return texts;
 }

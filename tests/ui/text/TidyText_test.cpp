@@ -63,6 +63,11 @@ TEST(TidyText, WhatIsSavedAndWhatIsMoreIsSaid) {
   EXPECT_EQ(savedText({Seconds(140), 18, {}}, {Seconds(140), 18, Seconds(30)}), QString());
 }
 
+TEST(TidyText, WhatIsSavedIsTheDifferenceOfTheNumbersThatAreShown) {
+  EXPECT_EQ(plain(savedText({Seconds(243.4), 2, {}}, {Seconds(163.8), 2, {}})), QStringLiteral("79 s less moving"));
+  EXPECT_EQ(savedText({Seconds(243.4), 2, {}}, {Seconds(243.3), 2, {}}), QString());
+}
+
 TEST(TidyText, ACostNamesItsWishesOnlyWhereThereAreSome) {
   EXPECT_EQ(plain(costText({Seconds(192), 1, {}})), QStringLiteral("192 s of moving, 1 change of position"));
   EXPECT_TRUE(plain(costText({Seconds(192), 2, Seconds(40)})).endsWith(QStringLiteral("40 s for wishes")));
