@@ -97,8 +97,8 @@ QWidget* TidyDialog::makeHead() {
   figures->setSpacing(1);
   figures->addWidget(numbers_);
   figures->addWidget(more_);
-  line->addLayout(figures, 3);
-  line->addWidget(status_, 2);
+  line->addLayout(figures, 5);
+  line->addWidget(status_, 3);
   line->addWidget(stop_);
   return head;
 }
@@ -126,6 +126,7 @@ QLayout* TidyDialog::makeFoot() {
   auto* foot = new QHBoxLayout;
   foot->setSpacing(8);
   foot->addWidget(pin);
+  foot->addWidget(question_->pins());
   foot->addStretch(1);
   foot->addWidget(mark_, 0, Qt::AlignVCenter);
   foot->addWidget(cautions_);

@@ -14,6 +14,8 @@ TidyStage stageOf(TerrainScene before, TerrainScene after, const TerrainFonts& f
   TerrainFrame upper = frameFor(view, fonts), lower = upper;
   upper.foot = TerrainFoot::none;
   lower.foot = TerrainFoot::ruler;
+  // Better both in sight and dense than one out of sight.
+  upper.dense = lower.dense = leastHeight(upper, before) + kBetween + leastHeight(lower, after) > view.height();
   const qreal leastUpper = leastHeight(upper, before), leastLower = leastHeight(lower, after);
   const qreal spare = std::max(0.0, view.height() - kBetween - leastUpper - leastLower);
   upper.view.setHeight(std::floor(leastUpper + spare / 2));

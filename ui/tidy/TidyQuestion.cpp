@@ -1,7 +1,6 @@
 #include "ui/tidy/TidyQuestion.h"
 
 #include "ui/controls/CheckMenu.h"
-#include "ui/controls/ChoiceButton.h"
 #include "ui/controls/FlowLayout.h"
 #include "ui/text/TidyText.h"
 #include "ui/text/VocabularyText.h"
@@ -26,7 +25,7 @@ bool contains(const std::vector<StepId>& steps, StepId step) {
 } // namespace
 
 TidyQuestion::TidyQuestion(QWidget* parent)
-    : QWidget(parent), scope_(new QComboBox), wishes_{}, pins_(new QToolButton), pinMenu_(new CheckMenu(this)) {
+    : QWidget(parent), scope_(new QComboBox), wishes_{}, pins_(new QToolButton(this)), pinMenu_(new CheckMenu(this)) {
   scope_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   auto* tidy = new QWidget;
   auto* row = new QHBoxLayout(tidy);
@@ -55,12 +54,9 @@ TidyQuestion::TidyQuestion(QWidget* parent)
   pins_->setPopupMode(QToolButton::InstantPopup);
   pins_->setMenu(pinMenu_);
   pins_->setToolTip(tr("Steps that keep their places. Choose a step in the picture or in the list, and press P"));
-  flow->addWidget(pins_);
-  keepCompact(pins_);
   const int line = scope_->sizeHint().height(); // what stands in one line is level
   for (QCheckBox* wish : wishes_)
     wish->setMinimumHeight(line);
-  pins_->setMinimumHeight(line);
   connect(scope_, &QComboBox::activated, this, &TidyQuestion::changed);
   connect(pinMenu_, &QMenu::aboutToShow, this, &TidyQuestion::fillPins);
   // An action may have been chosen, which must not be deleted while it speaks.

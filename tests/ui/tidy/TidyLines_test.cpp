@@ -81,6 +81,17 @@ TEST(TidyLines, BothFitAtTheFirstZoomAndNoneLiesOnTheOther) {
   });
 }
 
+TEST(TidyLines, InALowViewBlocksAreLowRatherThanOutOfSight) {
+  const Swapped made = swapped(16, 16);
+  const TidyStage roomy = stageOf(made.before, made.after, plainFonts(), {960, 640}, 1);
+  const TidyStage low = stageOf(made.before, made.after, plainFonts(), {960, 480}, 1);
+  EXPECT_FALSE(roomy.after.frame().dense);
+  EXPECT_TRUE(low.after.frame().dense);
+  EXPECT_LE(low.size.height(), 480);
+  for (const Block& block : low.after.blocks())
+    EXPECT_GE(block.rect.height(), 17);
+}
+
 TEST(TidyLines, OneTerrainHasTheRulerForBoth) {
   forManyStages([](const TidyStage& stage, const auto&, QSizeF) {
     EXPECT_TRUE(stage.before.ruler().isEmpty());
