@@ -9,6 +9,7 @@
 #include "ui/print/TextPreview.h"
 #include "ui/rules/RulesWorkspace.h"
 #include "ui/text/LoadText.h"
+#include "ui/tidy/TidyDialog.h"
 #include "ui/timeline/TerrainView.h"
 
 #include <QAbstractButton>
@@ -427,6 +428,34 @@ TEST_F(WindowTest, RedFlagsAreThoseOfTheKnowledgeInForce) {
   open->trigger();
   EXPECT_TRUE(page->isVisible());
   EXPECT_EQ(window->findChildren<TextPreview*>().size(), 1);
+}
+
+TEST_F(Window, TheOrderIsTidiedForWhatIsSelected) {
+  QAction* tidy = action(QStringLiteral("Tidy the Order"));
+  ASSERT_TRUE(tidy);
+  tidy->trigger();
+  auto* dialog = window->findChild<TidyDialog*>();
+  ASSERT_TRUE(dialog && dialog->isVisible());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog->search().isSearching(); }, 60000));
+  EXPECT_FALSE(dialog->search().found()->request.section);
+  const std::size_t before = steps();
+  dialog->accept();
+  // All steps of one section are that section; the dialog is the same.
+  std::vector<StepId> main;
+  for (const Step& step : document().plan().sections[2].steps)
+    main.push_back(step.id);
+  Q_EMIT window->findChild<OutlineView*>()->tidyWanted(main);
+  EXPECT_EQ(window->findChildren<TidyDialog*>().size(), 1);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog->search().isSearching(); }, 60000));
+  EXPECT_EQ(dialog->search().found()->request.section, 2U);
+  EXPECT_EQ(steps(), before);
+}
+
+TEST_F(Window, NoOtherActionHasTheKeysOfTidying) {
+  int found = 0;
+  for (const QAction* candidate : window->findChildren<QAction*>())
+    found += candidate->shortcuts().contains(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T)) ? 1 : 0;
+  EXPECT_EQ(found, 1);
 }
 
 } // namespace
