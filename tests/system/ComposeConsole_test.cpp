@@ -177,6 +177,14 @@ TEST_F(ComposeConsole, PeopleAndDayOfTheCommandLineStandInForThoseOfTheFile) {
   EXPECT_EQ(plan["people"], Json::array({"odile"}));
 }
 
+TEST_F(ComposeConsole, EndsWhenTheSecondsAreOver) {
+  const Answer answer = run({"compose", wednesday, "--seconds", "0.000001", "-o", outFile(), "--json"});
+  EXPECT_EQ(answer.code, 3);
+  EXPECT_EQ(Json::parse(answer.out)["status"], "cancelled");
+  EXPECT_LT(Json::parse(answer.out)["evaluations"], 1000);
+  EXPECT_FALSE(std::filesystem::exists(outFile()));
+}
+
 TEST_F(ComposeConsole, BadWishesAndWordsAreNamed) {
   const auto refused = [&](const Answer& answer, const std::string& saying) {
     EXPECT_EQ(answer.code, 2) << saying;
@@ -185,6 +193,7 @@ TEST_F(ComposeConsole, BadWishesAndWordsAreNamed) {
   };
   refused(compose(wished({{"challenge", "fierce"}})), "/challenge: expected one of gentle, middle, strong");
   refused(compose(wished({{"leaveOut", {"hundred", "hundret"}}})), "/leaveOut/1: hundret is not on file");
+  refused(compose(wished({{"people", {"imre", "nobody"}}})), "/people/1: nobody is not on file");
   refused(compose(thursday), "is another kind of file");
   refused(compose(wednesday, {"--seed", "-1"}), "--seed: whole number from 0 to 9007199254740991 expected, found -1");
   refused(compose(wednesday, {"--seed", "9x"}), "--seed");

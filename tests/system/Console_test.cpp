@@ -147,6 +147,23 @@ TEST_F(OwnStudio, IsCheckedByWhatItKnowsOfItsOwn) {
   EXPECT_NE(run({"export", classFile, "--csv"}).out.find("Our hundred"), std::string::npos);
 }
 
+TEST_F(OwnStudio, WishesForWhatItKnowsOfItsOwn) {
+  std::filesystem::create_directory(folder / "wishes");
+  const Json wishes{{"format", "matwright-wishes"},
+                    {"version", 1},
+                    {"include", {"own-hundred"}},
+                    {"lengthSeconds", 1800},
+                    {"known", movement["prerequisites"]}};
+  const std::string file = put("wishes/own.json", wishes.dump());
+  EXPECT_EQ(run({"validate", file}).code, 2);
+  EXPECT_EQ(run({"compose", file}).code, 3);
+  putKnowledge(Json::array({movement}));
+  EXPECT_EQ(run({"validate", file}).code, 0);
+  const Answer answer = run({"compose", file, "--evaluations", "12000"});
+  EXPECT_EQ(answer.code, 0) << answer.err;
+  EXPECT_NE(answer.out.find("Our hundred"), std::string::npos) << answer.out;
+}
+
 TEST_F(OwnStudio, IsNotCheckedWithoutWhatCannotBeRead) {
   movement["setUp"] = "Lie down.";
   const std::string file = putKnowledge(Json::array({movement}));
@@ -397,6 +414,14 @@ TEST_F(Console, TidyingSaysInWordsWhatMovedAndRefusesWhatIsNotThere) {
   EXPECT_EQ(run({"tidy", thursday, "--pin", "4000"}).code, 2);
 }
 
+TEST_F(Console, TidyingLooksAtAsMuchAsItIsTold) {
+  const Json tree = Json::parse(run({"tidy", thursday, "--nodes", "1", "--json"}).out);
+  EXPECT_EQ(tree["status"], "bounded");
+  const Json whole = Json::parse(run({"tidy", thursday, "--json"}).out);
+  EXPECT_LT(tree["nodes"], whole["nodes"]);
+  EXPECT_EQ(Json::parse(run({"tidy", thursday, "--seconds", "0.000001", "--json"}).out)["status"], "cancelled");
+}
+
 TEST_F(Console, WordsThatDoNotFitAreSaid) {
   for (const std::vector<std::string>& words : {std::vector<std::string>{},
                                                 {"fly"},
@@ -405,6 +430,9 @@ TEST_F(Console, WordsThatDoNotFitAreSaid) {
                                                 {"check", thursday, "--people"},
                                                 {"sop"},
                                                 {"sop", thursday, "--nodes", "none"},
+                                                {"tidy", thursday, "--nodes", "0"},
+                                                {"tidy", thursday, "--seconds", "soon"},
+                                                {"compose"},
                                                 {"validate"}}) {
     const Answer answer = run(words);
     EXPECT_EQ(answer.code, 2);
