@@ -171,10 +171,11 @@ int composeCommand(const Arguments& arguments) {
       complain(written.error());
       return kBadInput;
     }
-  const ComposeReport report{*knowledge, beginning->wishes, beginning->roster, beginning->day, *result};
+  const ComposeReport report{*knowledge, beginning->wishes, beginning->roster,         beginning->day,
+                             *result,    beginning->unlike, arguments.has("--explain")};
   for (const std::string& obstacle : obstacleTexts(report))
     complainOf(obstacle);
-  std::cout << (arguments.has("--json") ? composeTree(report).text() : composeText(report, arguments.has("--explain")));
+  std::cout << (arguments.has("--json") ? composeTree(report).text() : composeText(report));
   return isComposed ? kFine : kNoClass;
 }
 

@@ -85,12 +85,15 @@ TEST_F(ComposeConsole, SaysWhyEachStepWasChosenWhenAsked) {
   EXPECT_EQ(plain.out.find("wished for"), std::string::npos);
   EXPECT_NE(told.out.find("wished for"), std::string::npos) << told.out;
   EXPECT_NE(told.out.find("No mark does not mean safe."), std::string::npos);
-  const Json tree = Json::parse(compose(wednesday, {"--json"}).out);
+  EXPECT_NE(told.out.find(" in its place would be "), std::string::npos) << told.out;
+  EXPECT_FALSE(Json::parse(compose(wednesday, {"--json"}).out)["steps"][0].contains("why"));
+  const Json tree = Json::parse(compose(wednesday, {"--explain", "--json"}).out);
   for (const Json& step : tree["steps"]) {
     EXPECT_TRUE(step["chosen"].get<bool>());
-    EXPECT_FALSE(step["why"].empty()) << step;
+    EXPECT_FALSE(step["why"]["text"].get<std::string>().empty()) << step;
+    EXPECT_EQ(step["why"].contains("instead"), step["why"]["others"] > 0) << step;
     const bool included = step["movement"] == "shoulder-bridge" || step["movement"] == "four-point-opposite-reach";
-    EXPECT_EQ(step["why"][0]["reason"] == "included", included) << step;
+    EXPECT_EQ(step["why"]["included"], included) << step;
   }
 }
 
