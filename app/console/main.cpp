@@ -27,6 +27,14 @@ const std::vector<Command>& commands() {
        "sheet PERSON [--class CLASS] [--date DAY] [--names] [-o OUT.pdf [--paper a4|letter]]",
        {{"-o", "--class", "--date", "--paper"}, {"--names"}, 1, 1},
        sheetCommand},
+      {"compose",
+       "compose WISHES [-o OUT] [--people FILE]... [--date DAY] [--seed N] [--recent CLASS]... [--complete CLASS "
+       "[--section N|NAME]] [--evaluations N] [--seconds S] [--explain] [--json]",
+       {{"-o", "--people", "--date", "--seed", "--recent", "--complete", "--section", "--evaluations", "--seconds"},
+        {"--explain", "--json"},
+        1,
+        1},
+       composeCommand},
       {"export",
        "export CLASS --csv|--markdown [--names] [--people FILE]...",
        {{"--people"}, {"--csv", "--markdown", "--names"}, 1, 1},
@@ -51,8 +59,8 @@ const std::vector<Command>& commands() {
        sopCommand},
       {"tidy",
        "tidy CLASS [-o OUT] [--section N] [--pin STEP]... [--counter-movement] [--other-region] [--wished-arc] "
-       "[--fewer-rises] [--people FILE]... [--json]",
-       {{"-o", "--section", "--pin", "--people"},
+       "[--fewer-rises] [--nodes N] [--seconds S] [--people FILE]... [--json]",
+       {{"-o", "--section", "--pin", "--nodes", "--seconds", "--people"},
         {"--counter-movement", "--other-region", "--wished-arc", "--fewer-rises", "--json"},
         1,
         1},
@@ -66,7 +74,8 @@ void printUsage(std::ostream& out) {
   out << "Matwright without a window. General guidance, not medical advice.\n\n";
   for (const Command& command : commands())
     out << "  matwright-cli " << command.usage << '\n';
-  out << "\nExit code: 0 fine, 1 a caution at the level \"leave out\" (check), 2 bad input.\n"
+  out << "\nExit code: 0 fine, 1 a caution at the level \"leave out\" (check), 2 bad input,\n"
+         "3 no class that meets the wishes (compose).\n"
          "An exit code of 0 does not mean that a class is safe for anybody.\n";
 }
 
