@@ -103,4 +103,20 @@ inline OrderAutomaton dislikeOfRepetition(OrderDraw& draw, int items, int kinds,
   return machine;
 }
 
+// Soft terms: of six regions not one twice running; a bend wants its counter-movement; an arc of effort.
+inline void addSoftTerms(OrderProblem& problem, std::uint64_t seed) {
+  OrderDraw draw(seed);
+  const int items = static_cast<int>(problem.items.size());
+  problem.automaton =
+      combined(dislikeOfRepetition(draw, items, 6, 2000), dislikeOfRepetition(draw, items, 2, 700), items);
+  problem.arc.sliceLength = 300'000;
+  problem.arc.slices = 10;
+  for (int item = 0; item < items; ++item) {
+    problem.arc.lengths.push_back(30'000 + draw.below(60'000));
+    const int effort = draw.below(10);
+    for (int slice = 0; slice < 10; ++slice)
+      problem.arc.extra.push_back(100 * std::abs(effort - (slice < 5 ? 2 * slice : 18 - 2 * slice)));
+  }
+}
+
 } // namespace matwright::test
