@@ -89,6 +89,18 @@ inline OrderProblem classLikeProblem(std::uint64_t seed, int items, int sections
   return problem;
 }
 
+// Like the published matrices: each item a place of its own, so many different costs, precedences of which so great a
+// share of all pairs follows.
+inline OrderProblem denseProblem(std::uint64_t seed, int items, int costs, double share) {
+  OrderDraw draw(seed);
+  std::vector<OrderCost> matrix;
+  for (int cell = 0; cell < items * items; ++cell)
+    matrix.push_back(draw.below(costs));
+  OrderProblem problem = problemOfMatrix(items, matrix);
+  drawPrecedences(draw, problem, share);
+  return problem;
+}
+
 // A machine that asks for something else than twice the same kind running: of `kinds` kinds, with this extra.
 inline OrderAutomaton dislikeOfRepetition(OrderDraw& draw, int items, int kinds, OrderCost extra) {
   OrderAutomaton machine{kinds + 1, kinds, {}, {}};

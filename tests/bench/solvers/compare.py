@@ -280,7 +280,7 @@ def main():
             sys.exit(77)
         agree(search, solvers)
         return
-    print("Names are ITEMS-SECTIONS-LOOPS-SEED. Times are processor time, limits are by the clock.\n")
+    print("Names are ITEMS-SECTIONS-LOOPS-SEED. Times and limits are processor time.\n")
     noted = table(search, solvers, arguments)
     summary = Summary()
     compare_summary(summary, noted, arguments.seconds)
