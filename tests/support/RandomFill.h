@@ -132,9 +132,11 @@ private:
 
   // After the others, so that a family of its own has no items that may be chosen.
   void keep() {
-    std::vector<int>& row = problem_.kept[static_cast<std::size_t>(draw_.below(size_.sections))];
-    const bool series = !row.empty() && draw_.chance(0.3);
-    FillItem kept = series ? problem_.items[row.back()] : item(problem_.families++);
+    const auto section = static_cast<std::size_t>(draw_.below(size_.sections));
+    std::vector<int>& row = problem_.kept[section];
+    const std::vector<int>& before = row.empty() && section > 0 ? problem_.kept[section - 1] : row;
+    const bool series = !before.empty() && draw_.chance(0.4);
+    FillItem kept = series ? problem_.items[before.back()] : item(problem_.families++);
     if (!series && draw_.chance(0.2)) { // nobody knows what it is
       const std::int64_t work = kept.work;
       kept = {};
