@@ -1,12 +1,12 @@
 #include "app/console/Commands.h"
 #include "app/console/Loading.h"
+#include "app/console/SearchLimits.h"
 #include "core/order/OrderCheck.h"
 #include "core/order/SolveOrder.h"
 #include "core/order/SopText.h"
 #include "core/store/Files.h"
 #include "core/store/Tree.h"
 
-#include <charconv>
 #include <chrono>
 #include <iomanip>
 #include <iostream>
@@ -15,39 +15,6 @@ namespace matwright {
 namespace {
 
 using Clock = std::chrono::steady_clock;
-
-struct Limits {
-  std::int64_t nodes = OrderLimits{}.nodes;
-  std::optional<double> seconds;
-};
-
-// Nothing, and it was complained of, when a value is not a number above zero.
-template <class Number> std::optional<Number> positive(const std::string& option, const std::string& text) {
-  Number value{};
-  const auto [end, fault] = std::from_chars(text.data(), text.data() + text.size(), value);
-  if (fault == std::errc() && end == text.data() + text.size() && value > 0 && value < Number(1e15))
-    return value;
-  std::cerr << "matwright-cli: " << option << ": number above 0 expected, found " << text << '\n';
-  return std::nullopt;
-}
-
-std::optional<Limits> limitsOf(const Arguments& arguments) {
-  Limits limits;
-  if (const auto nodes = arguments.value("--nodes")) {
-    const auto read = positive<std::int64_t>("--nodes", *nodes);
-    if (!read)
-      return std::nullopt;
-    limits.nodes = *read;
-  }
-  if (const auto seconds = arguments.value("--seconds")) {
-    limits.seconds = positive<double>("--seconds", *seconds);
-    if (!limits.seconds)
-      return std::nullopt;
-    if (!arguments.value("--nodes"))
-      limits.nodes = std::int64_t{1} << 60;
-  }
-  return limits;
-}
 
 const char* word(OrderStatus status) {
   switch (status) {
@@ -113,7 +80,7 @@ void print(const std::string& file, const OrderAnswer& answer, double seconds) {
 } // namespace
 
 int sopCommand(const Arguments& arguments) {
-  const auto limits = limitsOf(arguments);
+  const auto limits = searchLimits(arguments, "--nodes", OrderLimits{}.nodes);
   if (!limits)
     return kBadInput;
   int code = kFine;
@@ -126,13 +93,11 @@ int sopCommand(const Arguments& arguments) {
       continue;
     }
     const auto begin = Clock::now();
-    const auto passed = [&] { return std::chrono::duration<double>(Clock::now() - begin).count(); };
     OrderLimits search;
-    search.nodes = limits->nodes;
-    if (limits->seconds)
-      search.stop = [&] { return passed() >= *limits->seconds; };
+    search.nodes = limits->count;
+    search.stop = limits->stop();
     const OrderAnswer answer = solveOrder(instance->problem, search).value(); // the reader refuses what it would
-    const double seconds = passed();
+    const double seconds = std::chrono::duration<double>(Clock::now() - begin).count();
     if (!answer.order.empty() &&
         checkOrder(instance->problem, answer.order) != Result<OrderCost, OrderBreach>(answer.cost)) {
       std::cerr << "matwright-cli: " << file << ": the order does not cost what the search says\n";

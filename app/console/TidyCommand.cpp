@@ -1,5 +1,6 @@
 #include "app/console/Commands.h"
 #include "app/console/Loading.h"
+#include "app/console/SearchLimits.h"
 #include "core/store/Files.h"
 #include "core/store/Tree.h"
 #include "core/tidy/Tidy.h"
@@ -144,14 +145,16 @@ std::string textOf(const Knowledge& knowledge, const TidyResult& result) {
 int tidyCommand(const Arguments& arguments) {
   const std::string& file = arguments.free.front();
   const auto request = requestOf(arguments);
-  const auto knowledge = request ? loadKnowledgeFor(file) : std::nullopt;
+  const auto limits = searchLimits(arguments, "--nodes", TidyLimits{}.nodes);
+  const auto knowledge = request && limits ? loadKnowledgeFor(file) : std::nullopt;
   if (!knowledge)
     return kBadInput;
   const auto people = arguments.values.find("--people");
   const auto loaded = loadClass(file, people == arguments.values.end() ? std::vector<std::string>{} : people->second);
   if (!loaded)
     return kBadInput;
-  const auto result = tidied(*knowledge, loaded->plan, loaded->roster, loaded->day, *request);
+  const auto result =
+      tidied(*knowledge, loaded->plan, loaded->roster, loaded->day, *request, {limits->count, limits->stop(), {}});
   if (!result) {
     std::cerr << "matwright-cli: "
               << (result.error() == Refusal::noSuchSection ? "--section: the class has no such section\n"

@@ -47,8 +47,8 @@ const std::vector<Command>& commands() {
        sopCommand},
       {"tidy",
        "tidy CLASS [-o OUT] [--section N] [--pin STEP]... [--counter-movement] [--other-region] [--wished-arc] "
-       "[--fewer-rises] [--people FILE]... [--json]",
-       {{"-o", "--section", "--pin", "--people"},
+       "[--fewer-rises] [--nodes N] [--seconds S] [--people FILE]... [--json]",
+       {{"-o", "--section", "--pin", "--nodes", "--seconds", "--people"},
         {"--counter-movement", "--other-region", "--wished-arc", "--fewer-rises", "--json"},
         1,
         1},

@@ -10,27 +10,6 @@ namespace {
 
 std::string placeOfSection(std::size_t index) { return "/sections/" + std::to_string(index); }
 
-Pace readPace(const std::optional<Spot>& spot) {
-  ObjectReader object(spot);
-  Pace pace;
-  pace.mobility = readNumber(object.need("mobility"), Pace::kLowestMobility, Pace::kHighestMobility);
-  pace.wordsPerMinute = readNumber(object.need("wordsPerMinute"), Pace::kSlowestSpeech, Pace::kFastestSpeech);
-  pace.settle = Seconds(readNumber(object.need("settleSeconds"), 0, Pace::kLongestSettle));
-  object.keepRest("/pace");
-  return pace;
-}
-
-std::vector<PersonId> readPeopleIds(const std::optional<Spot>& spot) {
-  std::vector<PersonId> people;
-  std::unordered_set<PersonId> seen;
-  for (const Spot& entry : readList(spot, 0, ClassPlan::kMostPeople)) {
-    people.push_back(readId<PersonId>(entry));
-    if (!people.back().empty() && !seen.insert(people.back()).second)
-      entry.note(ErrorCode::duplicateId, "each person once");
-  }
-  return people;
-}
-
 // The ids of steps are held against those of all sections before.
 Section readSection(const Spot& spot, std::size_t index, std::unordered_set<StepId>& seen) {
   ObjectReader object(spot);
@@ -46,13 +25,6 @@ Section readSection(const Spot& spot, std::size_t index, std::unordered_set<Step
   }
   object.keepRest(placeOfSection(index));
   return section;
-}
-
-Json paceJson(const Pace& pace, const SourceTree* kept) {
-  Json object = {
-      {"mobility", pace.mobility}, {"wordsPerMinute", pace.wordsPerMinute}, {"settleSeconds", pace.settle.value()}};
-  putBack(kept, "/pace", object);
-  return object;
 }
 
 Json sectionJson(const Section& section, std::size_t index, const SourceTree* kept) {
@@ -77,7 +49,7 @@ ClassPlan readClassTree(const Json& tree, Reading& reading) {
       readNumber(root.need("targetSeconds"), ClassPlan::kShortestTarget.value(), ClassPlan::kLongestTarget.value()));
   plan.note = readText(root.find("note"), 0, kLongestNote);
   plan.pace = readPace(root.need("pace"));
-  plan.people = readPeopleIds(root.need("people"));
+  plan.people = readIdsOnce<PersonId>(root.need("people"), ClassPlan::kMostPeople, "each person once");
   std::unordered_set<StepId> seen;
   const auto sections = root.need("sections");
   for (const Spot& entry : readList(sections, 1, ClassPlan::kMostSections))
@@ -107,10 +79,7 @@ std::string classText(const ClassPlan& plan, const KeptTree& kept) {
   if (!plan.note.empty())
     root["note"] = plan.note;
   root["pace"] = paceJson(plan.pace, kept.get());
-  Json people = Json::array();
-  for (const PersonId& person : plan.people)
-    people.push_back(person.value);
-  root["people"] = std::move(people);
+  root["people"] = idsJson(plan.people);
   Json sections = Json::array();
   for (const Section& section : plan.sections)
     sections.push_back(sectionJson(section, sections.size(), kept.get()));

@@ -10,6 +10,7 @@ const Format kClassFormat{"matwright-class", kClassVersion, {}};
 const Format kPersonFormat{"matwright-person", kPersonVersion, {}};
 const Format kStudioFormat{"matwright-studio", kStudioVersion, {}};
 const Format kOwnKnowledgeFormat{"matwright-knowledge", kOwnKnowledgeVersion, {}};
+const Format kWishesFormat{"matwright-wishes", kWishesVersion, {}};
 const Format kStepsFormat{"matwright-steps", 1, {}};
 const Format kPositionsFormat{"matwright-positions", 1, {}};
 const Format kChangesFormat{"matwright-changes", 1, {}};

@@ -26,7 +26,7 @@ Result<Json> openTree(std::string_view text, const std::string& file, const Form
 void takeFrame(ObjectReader& root);
 Json framed(const Format& format);
 
-extern const Format kClassFormat, kPersonFormat, kStudioFormat, kOwnKnowledgeFormat, kStepsFormat;
+extern const Format kClassFormat, kPersonFormat, kStudioFormat, kOwnKnowledgeFormat, kStepsFormat, kWishesFormat;
 extern const Format kPositionsFormat, kChangesFormat, kCatalogueFormat, kConditionsFormat, kSourcesFormat, kRulesFormat,
     kRedFlagsFormat, kMeasuredLoadsFormat;
 

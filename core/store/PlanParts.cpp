@@ -76,6 +76,16 @@ Step readStep(const std::optional<Spot>& spot) {
   return step;
 }
 
+Pace readPace(const std::optional<Spot>& spot) {
+  ObjectReader object(spot);
+  Pace pace;
+  pace.mobility = readNumber(object.need("mobility"), Pace::kLowestMobility, Pace::kHighestMobility);
+  pace.wordsPerMinute = readNumber(object.need("wordsPerMinute"), Pace::kSlowestSpeech, Pace::kFastestSpeech);
+  pace.settle = Seconds(readNumber(object.need("settleSeconds"), 0, Pace::kLongestSettle));
+  object.keepRest("/pace");
+  return pace;
+}
+
 Json doseJson(const Dose& dose, const SourceTree* kept, const std::string& place) {
   Json object = {{"amount", dose.amount}, {"unit", word(dose.unit)}};
   putBack(kept, place, object);
@@ -109,6 +119,13 @@ Json stepJson(const Step& step, const SourceTree* kept) {
   if (!step.variants.empty())
     object["variants"] = variantsJson(step.variants, kept, place + "/variants");
   putBack(kept, place, object);
+  return object;
+}
+
+Json paceJson(const Pace& pace, const SourceTree* kept) {
+  Json object = {
+      {"mobility", pace.mobility}, {"wordsPerMinute", pace.wordsPerMinute}, {"settleSeconds", pace.settle.value()}};
+  putBack(kept, "/pace", object);
   return object;
 }
 

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/knowledge/OwnKnowledge.h"
-#include "core/plan/ClassPlan.h"
+#include "core/plan/ClassWishes.h"
 #include "core/store/Files.h"
 
 #include <filesystem>
@@ -35,6 +35,7 @@ inline constexpr int kClassVersion = 1;
 inline constexpr int kPersonVersion = 1;
 inline constexpr int kStudioVersion = 1;
 inline constexpr int kOwnKnowledgeVersion = 1;
+inline constexpr int kWishesVersion = 1;
 
 // Knowledge from a folder laid out as resources/ (positions/, catalogue/, screening/). Strict: unknown keys are errors,
 // every reference is checked. All errors found are given, not only the first.
@@ -60,11 +61,21 @@ Result<Stored<ClassPlan>> parseClass(std::string_view text, const std::string& f
 Result<Stored<Person>> parsePerson(std::string_view text, const std::string& file);
 Result<Stored<Studio>> parseStudio(std::string_view text, const std::string& file);
 
+// What a teacher wishes of a class, alike; what is not said is as in ClassWishes, but for the sections: without any,
+// the usual ones. Where sections have lengths and the class has none, it is as long as they are together. faultIn()
+// finds nothing in what was read.
+Result<Stored<ClassWishes>> parseWishes(std::string_view text, const std::string& file);
+
+// The highest seed that a file can hold: exact in every program that reads JSON numbers as doubles.
+inline constexpr std::int64_t kHighestSeed = (std::int64_t{1} << 53) - 1;
+
 // Canonical text: keys sorted, two spaces, C locale, newline at the end; the same value gives the same bytes. Unknown
 // keys of `kept` are put back where the thing they belonged to still is (steps by id, sections and phases by place).
+// Wishes have no fault, name nothing twice in one list, and have a seed up to kHighestSeed.
 std::string classText(const ClassPlan& plan, const KeptTree& kept = nullptr);
 std::string personText(const Person& person, const KeptTree& kept = nullptr);
 std::string studioText(const Studio& studio, const KeptTree& kept = nullptr);
+std::string wishesText(const ClassWishes& wishes, const KeptTree& kept = nullptr);
 
 // Steps as text for the clipboard, and back. Ids are not meant to be kept: who pastes mints new ones.
 std::string stepsText(const std::vector<Step>& steps);
@@ -73,6 +84,7 @@ Result<std::vector<Step>> parseSteps(std::string_view text);
 Result<Stored<ClassPlan>> readClass(const std::filesystem::path& file);
 Result<Stored<Person>> readPerson(const std::filesystem::path& file);
 Result<Stored<Studio>> readStudio(const std::filesystem::path& file);
+Result<Stored<ClassWishes>> readWishes(const std::filesystem::path& file);
 
 // All people of a folder (one file each, *.json), ordered by name then id. A broken file does not hide the others.
 struct PeopleFolder {
@@ -86,6 +98,7 @@ enum class DocumentKind {
   person,
   studio,
   ownKnowledge,
+  wishes,
   positions,
   changes,
   catalogue,
@@ -100,7 +113,7 @@ enum class DocumentKind {
 Result<DocumentKind> documentKind(std::string_view text, const std::string& file);
 
 // Every error in one file of any kind, on its own (references into other files are not checked, except that a class, a
-// person or own knowledge is also held against `knowledge` when that is given). Empty: nothing found.
+// person, wishes or own knowledge are also held against `knowledge` when that is given). Empty: nothing found.
 std::vector<Error> validateFile(const std::filesystem::path& file, const Knowledge* knowledge);
 
 } // namespace matwright

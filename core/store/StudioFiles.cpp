@@ -20,6 +20,7 @@ Result<Stored<Value>> readDocument(const fs::path& file,
 Result<Stored<ClassPlan>> readClass(const fs::path& file) { return readDocument(file, parseClass); }
 Result<Stored<Person>> readPerson(const fs::path& file) { return readDocument(file, parsePerson); }
 Result<Stored<Studio>> readStudio(const fs::path& file) { return readDocument(file, parseStudio); }
+Result<Stored<ClassWishes>> readWishes(const fs::path& file) { return readDocument(file, parseWishes); }
 
 PeopleFolder readPeople(const fs::path& folder) {
   PeopleFolder found;

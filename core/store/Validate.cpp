@@ -3,6 +3,7 @@
 #include "core/store/OwnKnowledgeJson.h"
 #include "core/store/PersonJson.h"
 #include "core/store/StudioJson.h"
+#include "core/store/WishesJson.h"
 
 #include <array>
 #include <utility>
@@ -10,11 +11,12 @@
 namespace matwright {
 namespace {
 
-const std::array<std::pair<DocumentKind, const Format*>, 12> kKinds = {{
+const std::array<std::pair<DocumentKind, const Format*>, 13> kKinds = {{
     {DocumentKind::classPlan, &kClassFormat},
     {DocumentKind::person, &kPersonFormat},
     {DocumentKind::studio, &kStudioFormat},
     {DocumentKind::ownKnowledge, &kOwnKnowledgeFormat},
+    {DocumentKind::wishes, &kWishesFormat},
     {DocumentKind::positions, &kPositionsFormat},
     {DocumentKind::changes, &kChangesFormat},
     {DocumentKind::catalogue, &kCatalogueFormat},
@@ -46,6 +48,23 @@ void holdAgainst(const Knowledge& knowledge, const ClassPlan& plan, const std::s
       else if (!step.option.empty() && !findOption(*movement, step.option))
         noteAt(errors, at, "/option", ErrorCode::unknownReference, "an option of the movement", step.option.value);
     }
+}
+
+void holdAgainst(const Catalogue& catalogue, const std::vector<MovementId>& movements, const Origin& at,
+                 Errors& errors) {
+  for (std::size_t i = 0; i < movements.size(); ++i)
+    if (!movements[i].empty() && !catalogue.find(movements[i]))
+      noteAt(errors, at, '/' + std::to_string(i), ErrorCode::unknownReference, "a movement of the catalogue",
+             movements[i].value);
+}
+
+void holdAgainst(const Knowledge& knowledge, const ClassWishes& wishes, const std::string& file, Errors& errors) {
+  holdAgainst(knowledge.catalogue, wishes.include, {file, "/include"}, errors);
+  holdAgainst(knowledge.catalogue, wishes.leaveOut, {file, "/leaveOut"}, errors);
+  for (std::size_t i = 0; i < wishes.recent.size(); ++i)
+    holdAgainst(knowledge.catalogue, wishes.recent[i].movements, {file, "/recent/" + std::to_string(i) + "/movements"},
+                errors);
+  holdAgainst(knowledge.catalogue, wishes.known, {file, "/known"}, errors);
 }
 
 bool answers(const QualifierSpec& spec, const QualifierValue& value) {
@@ -126,6 +145,12 @@ void decode(DocumentKind kind, const Json& tree, const Knowledge* knowledge, Rea
   case DocumentKind::ownKnowledge:
     readOwnKnowledgeTree(tree, knowledge, reading);
     return;
+  case DocumentKind::wishes: {
+    const ClassWishes wishes = readWishesTree(tree, reading);
+    if (knowledge)
+      holdAgainst(*knowledge, wishes, reading.file, errors);
+    return;
+  }
   case DocumentKind::positions: {
     auto positions = readPositionDrafts(tree, reading);
     checkPositions(positions, errors);

@@ -66,6 +66,7 @@ TEST_P(FuzzCorpus, HoldsTheInvariantsWhenSpoilt) {
 INSTANTIATE_TEST_SUITE_P(Documents, FuzzCorpus,
                          testing::Values(Corpus{"class", brokenInvariantOfClass},
                                          Corpus{"person", brokenInvariantOfPerson},
+                                         Corpus{"wishes", brokenInvariantOfWishes},
                                          Corpus{"knowledge", brokenInvariantOfKnowledge}),
                          [](const auto& test) { return std::string(test.param.name); });
 

@@ -59,5 +59,11 @@ inline const char* brokenInvariantOfClass(std::string_view text) {
 inline const char* brokenInvariantOfPerson(std::string_view text) {
   return brokenInvariant<Person>(text, parsePerson, personText);
 }
+// Wishes that were read have no fault either.
+inline const char* brokenInvariantOfWishes(std::string_view text) {
+  if (const auto wishes = parseWishes(text, "f"); wishes && faultIn(wishes->value))
+    return "wishes with a fault were read";
+  return brokenInvariant<ClassWishes>(text, parseWishes, wishesText);
+}
 
 } // namespace matwright

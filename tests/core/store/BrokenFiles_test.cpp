@@ -54,8 +54,10 @@ TEST_P(BrokenFile, IsNotOpened) {
     expectError(readPerson(file));
   else if (GetParam().starts_with("studio"))
     expectError(readStudio(file));
+  else if (GetParam().starts_with("wishes"))
+    expectError(readWishes(file));
   else
-    EXPECT_FALSE(readClass(file) || readPerson(file) || readStudio(file));
+    EXPECT_FALSE(readClass(file) || readPerson(file) || readStudio(file) || readWishes(file));
 }
 
 INSTANTIATE_TEST_SUITE_P(Corpus, BrokenFile, testing::ValuesIn(test::caseNames(kCorpus)), [](const auto& test) {

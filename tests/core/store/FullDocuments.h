@@ -88,6 +88,28 @@ inline const std::string kFullStudio = R"({
 })";
 
 // Over the small knowledge in tests/data/knowledge.
+inline const std::string kFullWishes = R"({
+  "format": "matwright-wishes",
+  "version": 1,
+  "name": "Tuesday, for the back",
+  "date": "2026-11-26",
+  "lengthSeconds": 3000,
+  "challenge": "gentle",
+  "focus": {"regions": ["lower-back", "hips"], "spine": ["extension"], "skills": ["balance"]},
+  "sections": [{"name": "Arrive", "lengthSeconds": 600}, {"name": "Main", "lengthSeconds": 2400}],
+  "props": ["band", "cushion"],
+  "wall": false,
+  "people": ["rosa", "imre"],
+  "pace": {"mobility": 1.25, "wordsPerMinute": 130, "settleSeconds": 2.5},
+  "include": ["bridge"],
+  "leaveOut": ["hundred", "roll-up"],
+  "recent": [{"name": "Last week", "movements": ["bridge", "cat"]}],
+  "known": ["cat"],
+  "recentIsKnown": false,
+  "arc": [{"at": 0.25, "effort": 2}, {"at": 1, "effort": 4.5}],
+  "seed": 7
+})";
+
 inline const std::string kFullOwnKnowledge = R"({
   "format": "matwright-knowledge",
   "version": 1,

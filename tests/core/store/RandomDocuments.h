@@ -2,7 +2,7 @@
 #pragma once
 
 #include "core/people/Person.h"
-#include "core/plan/ClassPlan.h"
+#include "core/plan/ClassWishes.h"
 
 #include <algorithm>
 #include <cmath>
@@ -73,7 +73,55 @@ public:
     return person;
   }
 
+  // Every bound reached, and nothing that makes sense.
+  ClassWishes wishes() {
+    ClassWishes wishes;
+    wishes.name = text(0, kLongestName);
+    if (flag())
+      wishes.date = date();
+    wishes.length = Seconds(number(ClassPlan::kShortestTarget.value(), ClassPlan::kLongestTarget.value()));
+    wishes.challenge = word<Challenge>();
+    wishes.focus = {words<Region>(), words<SpineAction>(), words<Feature>()};
+    wishes.sections.assign(1 + upTo(ClassPlan::kMostSections - 1), {});
+    const bool lengths = flag();
+    for (WishedSection& section : wishes.sections)
+      section = {text(0, kLongestName),
+                 lengths ? wishes.length / static_cast<double>(wishes.sections.size()) : Seconds()};
+    if (lengths)
+      wishes.sections.front().length += Seconds(number(-0.99, 0.99));
+    wishes.props = words<Prop>();
+    wishes.wall = flag();
+    wishes.people = ids<PersonId>(ClassPlan::kMostPeople);
+    wishes.pace = {number(Pace::kLowestMobility, Pace::kHighestMobility),
+                   number(Pace::kSlowestSpeech, Pace::kFastestSpeech), Seconds(number(0, Pace::kLongestSettle))};
+    wishes.include = ids<MovementId>(ClassWishes::kMostNamed);
+    wishes.leaveOut = ids<MovementId>(ClassWishes::kMostNamed);
+    for (std::size_t recent = upTo(ClassWishes::kMostRecent); wishes.recent.size() < recent;)
+      wishes.recent.push_back({text(0, kLongestName), ids<MovementId>(40)});
+    wishes.known = ids<MovementId>(ClassWishes::kMostNamed);
+    wishes.recentIsKnown = flag();
+    wishes.arc.assign(1 + upTo(ClassWishes::kMostArcPoints - 1), {});
+    for (ArcPoint& point : wishes.arc)
+      point = {number(0, 1), number(0, 10)};
+    std::sort(wishes.arc.begin(), wishes.arc.end(),
+              [](const ArcPoint& one, const ArcPoint& other) { return one.at < other.at; });
+    wishes.seed = std::uniform_int_distribution<std::uint64_t>(0, (std::uint64_t{1} << 53) - 1)(random_);
+    return wishes;
+  }
+
 private:
+  template <class AnyId> std::vector<AnyId> ids(std::size_t most) {
+    std::vector<AnyId> ids;
+    for (std::size_t count = upTo(3) ? upTo(5) : upTo(1) ? 0 : most; ids.size() < count;)
+      ids.push_back({"a" + std::to_string(ids.size()) + idText()});
+    return ids;
+  }
+  template <class Enum> EnumSet<Enum> words() {
+    EnumSet<Enum> set;
+    for (std::size_t count = upTo(4); count > 0; --count)
+      set.insert(word<Enum>());
+    return set;
+  }
   PersonCondition condition() {
     PersonCondition condition{{idText()}, {}, {}, flag() ? text(0, 100) : ""};
     for (std::size_t i = upTo(3); i > 0; --i)

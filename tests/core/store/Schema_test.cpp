@@ -4,6 +4,7 @@
 #include "core/store/OwnKnowledgeJson.h"
 #include "core/store/PersonJson.h"
 #include "core/store/StudioJson.h"
+#include "core/store/WishesJson.h"
 #include "tests/core/store/ErrorWords.h"
 #include "tests/core/store/FullDocuments.h"
 #include "tests/core/store/SpoiltKnowledge.h"
@@ -43,6 +44,10 @@ const Kind kKinds[] = {
     {"class", &kFullClass, [](const Json& tree, Reading& reading) { readClassTree(tree, reading); }},
     {"person", &kFullPerson, [](const Json& tree, Reading& reading) { readPersonTree(tree, reading); }},
     {"studio", &kFullStudio, [](const Json& tree, Reading& reading) { readStudioTree(tree, reading); }},
+    {"wishes",
+     &kFullWishes,
+     [](const Json& tree, Reading& reading) { readWishesTree(tree, reading); },
+     {"/lengthSeconds", "/sections/*/lengthSeconds", "/arc/*/at"}},
     {"knowledge",
      &kFullOwnKnowledge,
      [](const Json& tree, Reading& reading) { readOwnKnowledgeTree(tree, nullptr, reading); },
@@ -86,6 +91,7 @@ protected:
     const std::string text = tree.dump(), name = GetParam().name;
     return name == "class"       ? parseClass(text, "").has_value()
            : name == "person"    ? parsePerson(text, "").has_value()
+           : name == "wishes"    ? parseWishes(text, "").has_value()
            : name == "knowledge" ? parseOwnKnowledge(text, "", goodKnowledge()).has_value()
                                  : parseStudio(text, "").has_value();
   }
@@ -242,6 +248,8 @@ TEST_P(Schema, LeavesOutNoWordOfAClosedList) {
                                              {"level", wordsOf<Level>()},
                                              {"repertoire", wordsOf<Repertoire>()},
                                              {"sides", wordsOf<Sides>()},
+                                             {"challenge", wordsOf<Challenge>()},
+                                             {"skills", wordsOf<Feature>()},
                                              {"regions", wordsOf<Region>()},
                                              {"spine", wordsOf<SpineAction>()},
                                              {"props", wordsOf<Prop>()},

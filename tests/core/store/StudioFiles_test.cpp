@@ -101,6 +101,7 @@ TEST(DocumentKindOf, IsSaidByTheRoot) {
   EXPECT_EQ(documentKind(kFullClass, ""), DocumentKind::classPlan);
   EXPECT_EQ(documentKind(kFullPerson, ""), DocumentKind::person);
   EXPECT_EQ(documentKind(kFullStudio, ""), DocumentKind::studio);
+  EXPECT_EQ(documentKind(kFullWishes, ""), DocumentKind::wishes);
   EXPECT_EQ(documentKind(R"({"format": "matwright-rules", "version": 77})", ""), DocumentKind::rules);
 }
 
