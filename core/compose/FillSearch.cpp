@@ -26,8 +26,10 @@ public:
       anneal(kept, kHot, share(kChainShare));
       if (answer_.filling)
         anneal(Filling(*answer_.filling), kWarm, share(kAgainShare));
-      while (!answer_.filling && !isOver())
+      for (std::int64_t before = -1; !answer_.filling && !isOver() && answer_.evaluations > before + 1;) {
+        before = answer_.evaluations; // one more, and there is nothing to change
         anneal(kept, kHot, share(kAgainShare));
+      }
       if (answer_.filling)
         descend();
     }
