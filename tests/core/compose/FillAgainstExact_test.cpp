@@ -120,5 +120,22 @@ TEST(FillSearch, FindsTheCheapestFillingOfSmallProblems) {
   EXPECT_LE(gaps[gaps.size() * 95 / 100], 3);
 }
 
+// All that may be chosen needs something that may not: no change can be made.
+TEST(FillSearch, EndsSoonWhereNothingCanBeChosen) {
+  RandomFill random(1, {});
+  FillProblem problem = random.problem();
+  for (auto& needed : problem.needed)
+    needed.assign(1, problem.families);
+  ++problem.families;
+  problem.needed.emplace_back();
+  problem.known.push_back(0);
+  problem.counterOf.emplace_back();
+  FillLimits limits;
+  limits.evaluations = 100'000;
+  const FillAnswer answer = solveFill(problem, limits);
+  EXPECT_FALSE(answer.filling);
+  EXPECT_LT(answer.evaluations, 10);
+}
+
 } // namespace
 } // namespace matwright::test
