@@ -13,6 +13,7 @@ namespace matwright {
 namespace {
 
 constexpr int kMostVain = 12;               // searches that were in vain because of what only a whole class shows
+constexpr int kMostVainRelaxed = 4;         // the same for one wish less
 constexpr double kSharePerVain = 0.25;      // of the evaluations, for another one at the least
 constexpr double kSharePerRelaxation = 0.1; // of the evaluations
 
@@ -171,24 +172,38 @@ private:
 
   void findWhatIsInTheWay() {
     for (const Relaxed& relaxed : relaxations(knowledge_, wishes_)) {
-      const Group group(knowledge_, relaxed.wishes.people, roster_, day_);
-      const bool sameRules = relaxed.obstacle.wish != Wish::people;
-      const Offer offer =
-          offerFor(knowledge_, relaxed.wishes, group, kept_, unlike_, sameRules ? bans_ : std::vector<Ban>{});
+      if (isFoundBy(relaxed))
+        result_.obstacles.push_back(relaxed.obstacle);
+      if (hasToStop_)
+        return;
+    }
+  }
+
+  bool isFoundBy(const Relaxed& relaxed) {
+    const Group group(knowledge_, relaxed.wishes.people, roster_, day_);
+    std::vector<Ban> bans;
+    if (relaxed.obstacle.wish != Wish::people)
+      bans = bans_;
+    for (int vain = 0; vain <= kMostVainRelaxed; ++vain) {
+      const Offer offer = offerFor(knowledge_, relaxed.wishes, group, kept_, unlike_, bans);
       FillLimits limits = limitsFor(share(kSharePerRelaxation));
       limits.firstOnly = true;
       limits.progress = {};
       const FillAnswer answer = solveFill(offer.problem, limits);
       result_.evaluations += answer.evaluations;
-      if (answer.filling) {
-        ClassPlan plan = planOf(offer, *answer.filling);
-        plan.people = relaxed.wishes.people;
-        if (!bringsCautions(relaxed.wishes, plan))
-          result_.obstacles.push_back(relaxed.obstacle);
-      }
-      if (answer.stopped)
-        return;
+      hasToStop_ = answer.stopped;
+      if (!answer.filling)
+        return false;
+      ClassPlan plan = planOf(offer, *answer.filling);
+      plan.people = relaxed.wishes.people;
+      if (!bringsCautions(relaxed.wishes, plan))
+        return true;
+      const std::vector<Ban> more = bansAfter(knowledge_, relaxed.wishes, group, kept_, plan);
+      if (more.empty() || hasToStop_)
+        return false;
+      bans.insert(bans.end(), more.begin(), more.end());
     }
+    return false;
   }
 
   const Knowledge& knowledge_;
@@ -199,6 +214,7 @@ private:
   const ComposeLimits& limits_;
   std::span<const MovementId> unlike_;
   std::vector<Ban> bans_;
+  bool hasToStop_ = false; // while it is found out what is in the way
   ComposeResult result_;
 };
 
