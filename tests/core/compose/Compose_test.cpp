@@ -311,6 +311,31 @@ TEST(Compose, NothingIsPutBeforeWhatIsKeptThatMakesItTooMuch) {
   EXPECT_EQ(findStep(result.plan, result.chosen[0])->option, OptionId{"low"});
 }
 
+// roll alone has 30 seconds. That is said by a sum, which proves nothing: another class might have a smaller one.
+TEST(Compose, WhatOnlyAWholeClassShowsIsNotCalledImpossible) {
+  Asking asking;
+  asking.limits.evaluations = 100'000;
+  asking.wishes.include = ids({"roll"});
+  asking.add(
+      over(rule("flexion", Scope::total, Level::leaveOut, {Feature::flexLoad}, "back"), 20, MeasureUnit::seconds));
+  asking.comes(person("ada", {"back"}));
+  const ComposeResult result = asking.run();
+  EXPECT_EQ(result.status, ComposeStatus::notFound);
+  ASSERT_FALSE(result.obstacles.empty());
+  EXPECT_EQ(result.obstacles[0].kind, ObstacleKind::cautioned);
+  EXPECT_EQ(result.obstacles[0].movement, MovementId{"roll"});
+  EXPECT_EQ(result.obstacles[0].person, PersonId{"ada"});
+  EXPECT_EQ(result.obstacles[0].rule->id, RuleId{"flexion"});
+  const auto isOnlyWithout = [&](Wish wish) {
+    return std::any_of(result.obstacles.begin(), result.obstacles.end(), [&](const Obstacle& each) {
+      return each.kind == ObstacleKind::onlyWithout && each.wish == wish;
+    });
+  };
+  EXPECT_TRUE(isOnlyWithout(Wish::include));
+  EXPECT_TRUE(isOnlyWithout(Wish::people));
+  EXPECT_FALSE(isOnlyWithout(Wish::props));
+}
+
 // --- what is in the way
 
 TEST(ComposeObstacles, AMovementThatNobodyKnows) {
@@ -487,6 +512,20 @@ TEST(ComposeObstacles, MoreKeptThanASectionHasRoomFor) {
   EXPECT_EQ(obstacle.section, 0U);
   EXPECT_EQ(obstacle.least, Seconds(171));
   EXPECT_EQ(obstacle.wished, minutes(2));
+}
+
+// Spoken at a word a second, its cue takes 5 seconds and the second time half of that: 5 + 60 + 24 and 2.5 + 60 + 6
+// * 15.
+TEST(ComposeObstacles, TheSecondOfASeriesHasHalfTheCueInTheNextSectionToo) {
+  Asking asking;
+  asking.wishes.pace.wordsPerMinute = 60;
+  asking.kept = {dosed(step(1, "curl"), 4)};
+  asking.wishes.sections = {{"One", Seconds(88)}, {"Two", Seconds(123)}, {"Three", Seconds(111)}};
+  asking.wishes.length = Seconds(322);
+  ClassPlan plan = asking.given();
+  plan.sections[1].steps = {dosed(step(2, "curl"), 15)};
+  const ComposeResult result = composed(asking.knowledge, asking.wishes, {}, kDay, plan, asking.limits).value();
+  EXPECT_EQ(result.status, ComposeStatus::composed) << "it takes 152.5 of 152.9 seconds, and not 155";
 }
 
 // Nothing takes 50 seconds, give or take 30.
