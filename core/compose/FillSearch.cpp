@@ -30,8 +30,10 @@ public:
         anneal(Filling(*answer_.filling), kWarm, share(kWarmShare));
         anneal(Filling(*answer_.filling), kMild, share(kMildShare));
       }
-      while (!answer_.filling && !isOver())
+      for (std::int64_t before = -1; !answer_.filling && !isOver() && answer_.evaluations > before + 1;) {
+        before = answer_.evaluations; // one more, and there is nothing to change
         anneal(kept, kHot, share(kHotShare));
+      }
       if (answer_.filling)
         descend();
     }
