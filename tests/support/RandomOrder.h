@@ -101,6 +101,29 @@ inline OrderProblem denseProblem(std::uint64_t seed, int items, int costs, doubl
   return problem;
 }
 
+// Like the tasks of a crane in front of shelves: it carries each load from one field of 10 x 10 to another, moves both
+// ways at a time, and some loads come in or go out at the corner where it begins. Each end of a task is a place of its
+// own.
+inline OrderProblem craneLikeProblem(std::uint64_t seed, int items, double share) {
+  OrderDraw draw(seed);
+  const auto field = [&](bool corner) { return corner ? std::pair{0, 0} : std::pair{draw.below(10), draw.below(10)}; };
+  OrderProblem problem;
+  std::vector<std::pair<int, int>> fields{{0, 0}};
+  for (int item = 0; item < items; ++item) {
+    const bool in = draw.chance(0.3), out = !in && draw.chance(0.4);
+    fields.push_back(field(in));
+    fields.push_back(field(out));
+    problem.items.push_back({2 * item + 1, 2 * item + 2});
+  }
+  for (const auto& [x, y] : fields)
+    for (const auto& [toX, toY] : fields)
+      problem.ways.push_back(std::max(std::abs(x - toX), std::abs(y - toY)));
+  problem.places = 2 * items + 1;
+  problem.origin = 0;
+  drawPrecedences(draw, problem, share);
+  return problem;
+}
+
 // A machine that asks for something else than twice the same kind running: of `kinds` kinds, with this extra.
 inline OrderAutomaton dislikeOfRepetition(OrderDraw& draw, int items, int kinds, OrderCost extra) {
   OrderAutomaton machine{kinds + 1, kinds, {}, {}};
