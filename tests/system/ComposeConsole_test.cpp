@@ -141,16 +141,18 @@ TEST_F(ComposeConsole, FillsUpAClassAndKeepsItsSteps) {
 TEST_F(ComposeConsole, FillsOneSectionOfAClassAnew) {
   ASSERT_EQ(compose(wednesday, {"-o", outFile()}).code, 0);
   const Json before = Json::parse(textOf(outFile()));
-  const std::string again = (folder / "again.json").string();
+  const std::string anew = (folder / "anew.json").string();
   for (const std::string section : {"3", "Main"}) {
     const Answer answer =
-        compose(wished({{"include", Json::array()}}), {"--complete", outFile(), "--section", section, "-o", again});
+        compose(wished({{"include", Json::array()}}), {"--complete", outFile(), "--section", section, "-o", anew});
     ASSERT_EQ(answer.code, 0) << answer.err;
-    const Json after = Json::parse(textOf(again));
+    const Json after = Json::parse(textOf(anew));
     for (std::size_t i : {0U, 1U, 3U})
       EXPECT_EQ(after["sections"][i], before["sections"][i]) << i;
-    EXPECT_NE(movementsOf(after, 2), movementsOf(before, 2));
-    EXPECT_FALSE(movementsOf(after, 2).empty());
+    const std::vector<std::string> had = movementsOf(before, 2), has = movementsOf(after, 2);
+    EXPECT_GT(has.size(), 3U);
+    const auto again = [&](const std::string& id) { return std::find(had.begin(), had.end(), id) != had.end(); };
+    EXPECT_LT(std::count_if(has.begin(), has.end(), again), 2) << "others than it had";
   }
   for (const char* none : {"0", "5", "Middle"}) {
     const Answer answer = compose(wednesday, {"--complete", outFile(), "--section", none});
