@@ -81,9 +81,11 @@ QString savedText(const TidyCost& before, const TidyCost& after) {
 }
 
 QString outcomeText(const TidyResult& result, const TidyWishes& wishes) {
-  const QString bound = (result.after.wished > Seconds{} ? tr("No order can be below %1, wishes counted in.")
-                                                         : tr("No order can be below %1."))
-                            .arg(boundText(result.lower));
+  const QString lower = boundText(result.lower);
+  const QString bound =
+      result.after.wished > Seconds{}
+          ? tr("With wishes it comes to %1; no order can be below %2.").arg(secondsText(result.after.total()), lower)
+          : tr("No order can be below %1.").arg(lower);
   switch (result.status) {
   case TidyStatus::shortest:
     return anyOf(wishes) ? tr("Best possible with these wishes (proven).") : tr("Shortest possible (proven).");

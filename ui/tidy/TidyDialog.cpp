@@ -67,7 +67,7 @@ TidyDialog::TidyDialog(PlanDocument& document, QWidget* parent)
 
   patience_.setSingleShot(true);
   patience_.setInterval(kPatience);
-  connect(&patience_, &QTimer::timeout, this, [this] { terrains_->setWaiting(true); });
+  connect(&patience_, &QTimer::timeout, this, [this] { setWaiting(true); });
   connect(question_, &TidyQuestion::changed, this, &TidyDialog::begin);
   connect(&document_, &PlanDocument::changed, this, &TidyDialog::takeClass);
   connect(&search_, &TidySearch::progressed, this, &TidyDialog::tellProgress);
@@ -185,11 +185,18 @@ void TidyDialog::begin() {
   showPin();
 }
 
+// What is shown is of the search before.
+void TidyDialog::setWaiting(bool waiting) {
+  terrains_->setWaiting(waiting);
+  numbers_->setDisabled(waiting);
+  more_->setDisabled(waiting);
+}
+
 void TidyDialog::tellProgress(const TidyProgress& progress) { status_->setText(progressText(progress)); }
 
 void TidyDialog::showFound() {
   patience_.stop();
-  terrains_->setWaiting(false);
+  setWaiting(false);
   stop_->setEnabled(false);
   if (!search_.found()) {
     status_->setText(text(*search_.refusal()));

@@ -138,7 +138,7 @@ TEST_F(Tidying, StopKeepsTheBestSoFar) {
   EXPECT_FALSE(use().isEnabled());
   button("&Stop").click();
   ASSERT_TRUE(ends());
-  EXPECT_TRUE(says("Stopped: the best until then. No order can be below"));
+  EXPECT_TRUE(says("Stopped: the best until then. With wishes it comes to"));
   EXPECT_FALSE(button("&Stop").isEnabled());
   EXPECT_TRUE(use().isEnabled());
   const ClassPlan best = dialog->search().found()->result.plan;
