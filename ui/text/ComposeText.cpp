@@ -2,6 +2,7 @@
 
 #include "ui/text/MovementText.h"
 #include "ui/text/PeopleText.h"
+#include "ui/text/TidyText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QCoreApplication>
@@ -93,8 +94,6 @@ QString needOf(const Shortfall& shortfall) {
          : shortfall.skill ? text(*shortfall.skill)
                            : QString();
 }
-
-QString secondsText(Seconds seconds) { return tr("%1 s").arg(std::lround(seconds.value())); }
 
 // The parts in which the other one is worse, or better, by half a second or more.
 QString sharesText(const Reasons& reasons, bool worse) {

@@ -23,7 +23,10 @@ struct ComposeWords : testing::Test {
   }
   ComposeNames names() const { return {knowledge, roster, wishes}; }
   std::string said(const Obstacle& obstacle) const { return text(obstacle, names()).toStdString(); }
-  std::string said(const Reasons& reasons) const { return text(reasons, names()).toStdString(); }
+  // Seconds stay with their number: the space between is one that does not break.
+  std::string said(const Reasons& reasons) const {
+    return text(reasons, names()).replace(QChar::Nbsp, QLatin1Char(' ')).toStdString();
+  }
   static Obstacle about(ObstacleKind kind, const char* movement = "", const char* neededFor = "") {
     Obstacle obstacle;
     obstacle.kind = kind;
@@ -133,7 +136,7 @@ TEST_F(ComposeWords, ReasonsNameWhatIsAskedAndTheBestOtherOne) {
                     {ComposePart::focus, Seconds(0.3)},
                     {ComposePart::screening, Seconds(-3)}};
   reasons.worse = Seconds(13.7);
-  EXPECT_EQ(said(reasons), "curl in its place would be worse by 14 s (effort off the arc 12 s, moving about 4 s; "
+  EXPECT_EQ(said(reasons), "curl in its place would be worse by 14 s (effort off the arc 12 s, moving about 4.4 s; "
                            "better: cautions 3 s)");
   reasons.option = findOption(*reasons.instead, OptionId{"low"});
   reasons.shares.resize(1);
