@@ -18,6 +18,11 @@ std::optional<std::string> Arguments::value(const std::string& option) const {
   return at == values.end() ? std::nullopt : std::optional{at->second.back()};
 }
 
+std::vector<std::string> Arguments::all(const std::string& option) const {
+  const auto at = values.find(option);
+  return at == values.end() ? std::vector<std::string>{} : at->second;
+}
+
 std::optional<Arguments> parseArguments(const std::vector<std::string>& words, const ArgumentRules& rules,
                                         std::string& fault) {
   Arguments arguments;

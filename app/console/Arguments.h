@@ -21,6 +21,7 @@ struct Arguments {
 
   bool has(const std::string& name) const;
   std::optional<std::string> value(const std::string& option) const; // the last one given
+  std::vector<std::string> all(const std::string& option) const;     // in the order given
 };
 
 // Nothing, and `fault` says why, when the words do not fit the rules. "--" ends the options.

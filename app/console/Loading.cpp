@@ -9,10 +9,12 @@ namespace matwright {
 
 namespace {
 
-// Of a class in <studio>/classes or a person in <studio>/people; of a file elsewhere the folder it lies in.
+// Of a class in <studio>/classes, a person in <studio>/people or wishes in <studio>/wishes; of a file elsewhere the
+// folder it lies in.
 std::filesystem::path studioOf(const std::string& file) {
   const std::filesystem::path folder = std::filesystem::absolute(file).parent_path();
-  return folder.filename() == "classes" || folder.filename() == "people" ? folder.parent_path() : folder;
+  const std::filesystem::path name = folder.filename();
+  return name == "classes" || name == "people" || name == "wishes" ? folder.parent_path() : folder;
 }
 
 } // namespace
@@ -58,6 +60,41 @@ std::optional<Knowledge> loadKnowledgeFor(const std::string& file) {
 
 Date today() { return Date{std::chrono::floor<std::chrono::days>(std::chrono::system_clock::now())}; }
 
+std::optional<std::vector<Person>> loadRoster(const std::string& file, const std::vector<std::string>& people,
+                                              std::vector<PersonId>& who) {
+  std::vector<Person> roster;
+  if (people.empty()) {
+    const std::filesystem::path folder = studioOf(file) / "people";
+    std::error_code fault;
+    if (!std::filesystem::is_directory(folder, fault))
+      return roster;
+    PeopleFolder found = readPeople(folder);
+    complain(found.errors);
+    if (!found.errors.empty())
+      return std::nullopt;
+    for (Stored<Person>& person : found.people)
+      roster.push_back(std::move(person.value));
+    return roster;
+  }
+  who.clear();
+  for (const std::string& name : people) {
+    auto person = readPerson(name);
+    if (!person) {
+      complain(person.error());
+      return std::nullopt;
+    }
+    const PersonId id = person->value.id;
+    for (const PersonId& known : who)
+      if (known == id) {
+        complain(Error{ErrorCode::duplicateId, name, "/id", "an id of its own", id.value});
+        return std::nullopt;
+      }
+    who.push_back(id);
+    roster.push_back(std::move(person->value));
+  }
+  return roster;
+}
+
 std::optional<LoadedClass> loadClass(const std::string& file, const std::vector<std::string>& people) {
   auto read = readClass(file);
   if (!read) {
@@ -66,35 +103,10 @@ std::optional<LoadedClass> loadClass(const std::string& file, const std::vector<
   }
   LoadedClass loaded{std::move(read->value), {}, {}};
   loaded.day = loaded.plan.date.value_or(today());
-  if (people.empty()) {
-    const std::filesystem::path folder = studioOf(file);
-    std::error_code fault;
-    if (std::filesystem::is_directory(folder / "people", fault)) {
-      PeopleFolder found = readPeople(folder / "people");
-      complain(found.errors);
-      if (!found.errors.empty())
-        return std::nullopt;
-      for (Stored<Person>& person : found.people)
-        loaded.roster.push_back(std::move(person.value));
-    }
-    return loaded;
-  }
-  loaded.plan.people.clear();
-  for (const std::string& name : people) {
-    auto person = readPerson(name);
-    if (!person) {
-      complain(person.error());
-      return std::nullopt;
-    }
-    const PersonId id = person->value.id;
-    for (const PersonId& known : loaded.plan.people)
-      if (known == id) {
-        complain(Error{ErrorCode::duplicateId, name, "/id", "an id of its own", id.value});
-        return std::nullopt;
-      }
-    loaded.plan.people.push_back(id);
-    loaded.roster.push_back(std::move(person->value));
-  }
+  auto roster = loadRoster(file, people, loaded.plan.people);
+  if (!roster)
+    return std::nullopt;
+  loaded.roster = std::move(*roster);
   return loaded;
 }
 

@@ -5,12 +5,12 @@
 #include "core/store/Tree.h"
 #include "core/tidy/Tidy.h"
 #include "ui/text/CautionText.h"
+#include "ui/text/TidyText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <charconv>
 #include <cmath>
 #include <iostream>
-#include <sstream>
 
 namespace matwright {
 namespace {
@@ -71,17 +71,6 @@ Tree levelTree(const LevelCounts& counts) {
   return tree;
 }
 
-void say(std::ostream& out, const char* what, const LevelCounts& counts) {
-  bool any = false;
-  for (std::size_t i = counts.size(); i-- > 0;)
-    if (counts[i] > 0) {
-      out << (any ? ", " : what) << counts[i] << ' ' << word(static_cast<Level>(i));
-      any = true;
-    }
-  if (any)
-    out << '\n';
-}
-
 Tree treeOf(const TidyResult& result) {
   Tree moves = Tree::list(), order = Tree::list();
   for (const TidyMove& move : result.moves) {
@@ -111,33 +100,20 @@ Tree treeOf(const TidyResult& result) {
       .set("notice", standingNotice().toStdString());
 }
 
-std::string textOf(const Knowledge& knowledge, const TidyResult& result) {
-  std::ostringstream out;
-  const auto line = [&](const char* when, const TidyCost& cost) {
-    out << "  " << when << ' ' << rounded(cost.moving) << " s moving between, " << cost.changes
-        << " changes of position";
-    if (cost.wished > Seconds{})
-      out << ", wishes " << rounded(cost.wished) << " s";
-    out << '\n';
-  };
-  out << (result.plan.name.empty() ? "Untitled class" : result.plan.name) << ": " << word(result.status) << '\n';
-  line("before", result.before);
-  line("after ", result.after);
-  out << "  no such order takes less than " << rounded(result.lower) << " s\n";
-  for (const TidyMove& move : result.moves) {
-    out << "  " << movementName(knowledge, findStep(result.plan, move.step)->movement).toStdString() << ": "
-        << result.plan.sections[move.to.section].name << ", " << move.from.index + 1 << " -> " << move.to.index + 1;
-    for (const TidyGain& gain : move.gains) {
-      out << ", " << word(gain.reason);
-      if (gain.seconds > Seconds{})
-        out << ' ' << rounded(gain.seconds) << " s";
-    }
-    out << '\n';
-  }
-  say(out, "  cautions that this order raises: ", result.come);
-  say(out, "  cautions that it no longer raises: ", result.gone);
-  out << '\n' << standingNotice().toStdString() << '\n';
-  return out.str();
+std::string textOf(const Knowledge& knowledge, const TidyResult& result, const TidyWishes& wishes) {
+  QString out = result.plan.name.empty() ? QStringLiteral("Untitled class") : QString::fromStdString(result.plan.name);
+  out += QStringLiteral(": %1\n").arg(outcomeText(result, wishes));
+  out += QStringLiteral("  before %1\n").arg(costText(result.before));
+  out += QStringLiteral("  after  %1\n").arg(costText(result.after));
+  for (const TidyMove& move : result.moves)
+    out += QStringLiteral("  %1: %2: %3\n")
+               .arg(movementName(knowledge, findStep(result.plan, move.step)->movement),
+                    moveText(knowledge, result, move), gainsText(move));
+  out += QStringLiteral("  %1\n").arg(broughtText(result));
+  if (const QString taken = takenText(result); !taken.isEmpty())
+    out += QStringLiteral("  %1\n").arg(taken);
+  out += QStringLiteral("\n%1\n").arg(standingNotice());
+  return out.replace(QChar::Nbsp, QLatin1Char(' ')).toStdString();
 }
 
 } // namespace
@@ -173,7 +149,7 @@ int tidyCommand(const Arguments& arguments) {
       return kBadInput;
     }
   }
-  std::cout << (arguments.has("--json") ? treeOf(*result).text() : textOf(*knowledge, *result));
+  std::cout << (arguments.has("--json") ? treeOf(*result).text() : textOf(*knowledge, *result, request->wishes));
   return kFine;
 }
 

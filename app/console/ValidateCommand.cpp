@@ -87,9 +87,10 @@ int validateCommand(const Arguments& arguments) {
     return kBadInput;
   int code = kFine;
   for (const std::string& file : arguments.free) {
-    // A class or a person is known by what their studio knows; other files stand for themselves.
+    // A class, a person or wishes are known by what their studio knows; other files stand for themselves.
     const auto kind = kindOf(file);
-    const bool ofStudio = kind == DocumentKind::classPlan || kind == DocumentKind::person;
+    const bool ofStudio =
+        kind == DocumentKind::classPlan || kind == DocumentKind::person || kind == DocumentKind::wishes;
     const auto all = ofStudio ? withStudio(*knowledge, file) : knowledge;
     if (!all) {
       code = kBadInput;

@@ -27,6 +27,14 @@ const std::vector<Command>& commands() {
        "sheet PERSON [--class CLASS] [--date DAY] [--names] [-o OUT.pdf [--paper a4|letter]]",
        {{"-o", "--class", "--date", "--paper"}, {"--names"}, 1, 1},
        sheetCommand},
+      {"compose",
+       "compose WISHES [-o OUT] [--people FILE]... [--date DAY] [--seed N] [--recent CLASS]... [--complete CLASS "
+       "[--section N|NAME]] [--evaluations N] [--seconds S] [--explain] [--json]",
+       {{"-o", "--people", "--date", "--seed", "--recent", "--complete", "--section", "--evaluations", "--seconds"},
+        {"--explain", "--json"},
+        1,
+        1},
+       composeCommand},
       {"export",
        "export CLASS --csv|--markdown [--names] [--people FILE]...",
        {{"--people"}, {"--csv", "--markdown", "--names"}, 1, 1},
@@ -41,6 +49,10 @@ const std::vector<Command>& commands() {
        {{"--mass", "--stature", "--table"}, {"--json"}, 1, 1},
        loadCommand},
       {"list", "list movements|positions|conditions [--json]", {{}, {"--json"}, 1, 1}, listCommand},
+      {"replace",
+       "replace CLASS --step STEP [--people FILE]... [--json]",
+       {{"--step", "--people"}, {"--json"}, 1, 1},
+       replaceCommand},
       {"sop",
        "sop FILE... [--nodes N] [--seconds S] [--json]",
        {{"--nodes", "--seconds"}, {"--json"}, 1, 10000},
@@ -62,7 +74,8 @@ void printUsage(std::ostream& out) {
   out << "Matwright without a window. General guidance, not medical advice.\n\n";
   for (const Command& command : commands())
     out << "  matwright-cli " << command.usage << '\n';
-  out << "\nExit code: 0 fine, 1 a caution at the level \"leave out\" (check), 2 bad input.\n"
+  out << "\nExit code: 0 fine, 1 a caution at the level \"leave out\" (check), 2 bad input,\n"
+         "3 no class that meets the wishes (compose).\n"
          "An exit code of 0 does not mean that a class is safe for anybody.\n";
 }
 

@@ -8,8 +8,6 @@
 namespace matwright {
 namespace {
 
-constexpr std::int64_t kColdAfterWarm = 30'000;
-constexpr std::int64_t kFetching = 20'000;
 constexpr std::size_t kNone = std::numeric_limits<std::size_t>::max();
 constexpr int kAbsent = std::numeric_limits<int>::max();
 
@@ -125,7 +123,7 @@ void FillScale::weighOwn(const Filling& filling) {
     for (std::int32_t gift = item.firstGift; gift < item.endGift; ++gift)
       given_[gifts_[gift].need] += gifts_[gift].time;
   }
-  part(ComposePart::fetching) = kFetching * std::popcount(props);
+  part(ComposePart::fetching) = kFetchingCost * std::popcount(props);
 }
 
 void FillScale::weighNeeds() {
@@ -191,8 +189,8 @@ bool FillScale::walk(const Filling& filling, std::int64_t dearest) {
     }
     if (section == 0 && problem.sections.size() > 1) {
       if (warm && !item.endRange) {
-        cold += kColdAfterWarm;
-        cost += kColdAfterWarm;
+        cold += kColdAfterWarmCost;
+        cost += kColdAfterWarmCost;
       }
       warm = item.endRange;
     }

@@ -10,6 +10,9 @@
 
 namespace matwright {
 
+inline constexpr std::int64_t kColdAfterWarmCost = 30'000; // without end range right after end range, at the beginning
+inline constexpr std::int64_t kFetchingCost = 20'000;      // a prop
+
 // A movement in one option and dose.
 struct FillItem {
   int family = 0;              // the movement: one item of a family is chosen at the most

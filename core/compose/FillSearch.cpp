@@ -1,5 +1,6 @@
 #include "core/compose/FillSearch.h"
 
+#include "core/compose/FillBeam.h"
 #include "core/compose/FillMoves.h"
 
 #include <algorithm>
@@ -10,9 +11,10 @@ namespace {
 
 constexpr std::int64_t kBetweenQuestions = 64;
 constexpr std::int64_t kBetweenReports = 8192;
-constexpr double kChainShare = 0.6;  // of all evaluations
-constexpr double kAgainShare = 0.25; // from the best of the first chain, or once more; the rest is for single changes
-constexpr double kHot = 10'000, kWarm = 3'000, kCold = 500; // milliseconds
+constexpr std::size_t kNarrow = 4, kWide = 24; // lines
+// How hot annealing begins, and its share of all evaluations; the rest is for single changes.
+constexpr double kWarm = 4'000, kMild = 1'500, kHot = 10'000, kCold = 500; // milliseconds
+constexpr double kWarmShare = 0.6, kMildShare = 0.25, kHotShare = 0.4; // hot: where nothing was built, again and again
 
 class Search {
 public:
@@ -23,12 +25,14 @@ public:
     const Filling kept = keptIn(problem_);
     weigh(kept, FillScale::kAny);
     if (!problem_.offered.empty()) {
-      anneal(kept, kHot, share(kChainShare));
-      if (answer_.filling)
-        anneal(Filling(*answer_.filling), kWarm, share(kAgainShare));
+      build();
+      if (answer_.filling) {
+        anneal(Filling(*answer_.filling), kWarm, share(kWarmShare));
+        anneal(Filling(*answer_.filling), kMild, share(kMildShare));
+      }
       for (std::int64_t before = -1; !answer_.filling && !isOver() && answer_.evaluations > before + 1;) {
         before = answer_.evaluations; // one more, and there is nothing to change
-        anneal(kept, kHot, share(kAgainShare));
+        anneal(kept, kHot, share(kHotShare));
       }
       if (answer_.filling)
         descend();
@@ -65,6 +69,16 @@ private:
   }
   // Only whether it is the best so far.
   void tryOut(const Filling& filling) { weigh(filling, answer_.weight.cost() - 1); }
+
+  // From the beginning, by ever more lines at once until one keeps all.
+  void build() {
+    for (std::size_t width : {kNarrow, kWide}) {
+      if (answer_.filling || isOver())
+        return;
+      for (const Filling& built : builtFillings(problem_, {width, limits_.seed, limits_.stop}))
+        weigh(built, FillScale::kAny);
+    }
+  }
 
   void report() const {
     if (limits_.progress)

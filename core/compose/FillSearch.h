@@ -22,8 +22,8 @@ struct FillAnswer {
   bool stopped = false;
 };
 
-// A filling that costs little, by annealing: several cooling chains from what is kept, one more from the best of them,
-// and at last every single change that makes it cheaper. The same problem, seed and number of evaluations give the same
+// A filling that costs little: built from the beginning by a few lines at once, annealed from there, and at last
+// bettered by every single change that makes it cheaper. The same problem, seed and number of evaluations give the same
 // answer.
 FillAnswer solveFill(const FillProblem& problem, const FillLimits& limits);
 

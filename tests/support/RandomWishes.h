@@ -117,6 +117,7 @@ inline ClassWishes randomWishes(Draw& draw, const Catalogue& catalogue, std::spa
     wishes.known = randomMovements(draw, catalogue, draw.chance(0.2) ? ClassWishes::kMostNamed : draw.below(20));
   wishes.recentIsKnown = draw.chance(0.7);
   wishes.arc = randomArc(draw);
+  wishes.fewerRises = draw.chance(0.3);
   wishes.seed = draw.below(std::size_t{1} << 32) << draw.below(22);
   return wishes;
 }

@@ -30,10 +30,14 @@ void OutlineView::fillStepMenu(QMenu& menu) {
     if (const auto current = selection_.current())
       edit(model_->indexOf(*current, OutlineColumn::dose));
   });
+  menu.addAction(tr("Replace this step\u2026"), &commands_, &ClassCommands::wantReplacements)
+      ->setEnabled(commands_.canReplace());
   menu.addSeparator();
   menu.addAction(tr("Move earlier"), this, [this] { nudge(-1); });
   menu.addAction(tr("Move later"), this, [this] { nudge(1); });
   menu.addAction(tr("Begin a new section after this"), this, [this] { commands_.splitAtGap(tr("New section")); });
+  menu.addAction(tr("Tidy the selected steps\u2026"), this, [this] { Q_EMIT tidyWanted(selection_.steps()); })
+      ->setEnabled(selection_.steps().size() > 1);
   menu.addSeparator();
   menu.addAction(tr("Cut"), &commands_, &ClassCommands::cutSelected);
   menu.addAction(tr("Copy"), &commands_, &ClassCommands::copySelected);
@@ -56,6 +60,11 @@ void OutlineView::fillSectionMenu(QMenu& menu, std::size_t section) {
                    document_.perform(MoveSection{section, section + 1}, tr("Move the section"));
                  })
       ->setEnabled(section + 1 < count);
+  std::vector<StepId> steps;
+  for (const Step& step : document_.plan().sections[section].steps)
+    steps.push_back(step.id);
+  menu.addAction(tr("Tidy this section\u2026"), this, [this, steps] { Q_EMIT tidyWanted(steps); })
+      ->setEnabled(steps.size() > 1);
   menu.addSeparator();
   menu.addAction(tr("Add a section after"), this, [this, section] {
     document_.perform(InsertSection{section + 1, tr("New section").toStdString()}, tr("Add a section"));

@@ -23,6 +23,9 @@ public:
   // What a drag of the selected steps carries; null when no step is selected. Owned by the caller.
   QMimeData* selectedMimeData() const;
 
+Q_SIGNALS:
+  void tidyWanted(const std::vector<matwright::StepId>& steps); // two or more
+
 protected:
   void selectionChanged(const QItemSelection& selected, const QItemSelection& deselected) override;
   void currentChanged(const QModelIndex& current, const QModelIndex& previous) override;

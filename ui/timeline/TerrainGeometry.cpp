@@ -11,6 +11,7 @@ namespace {
 constexpr qreal kMargin = 14;       // right of the last moment
 constexpr qreal kLeastPad = 64;     // of an empty section
 constexpr qreal kLeastBlock = 29;   // height at which a figure and its dose can be read
+constexpr qreal kDenseBlock = 18;   // where a lower one is better than none
 constexpr qreal kTallestSmall = 72; // of blocks whose names stand outside
 constexpr qreal kTallest = 130;
 constexpr qreal kUnderBlock = 3; // between a block and the floor of its lane
@@ -44,10 +45,24 @@ qreal effortHeight(qreal view) { return std::clamp(view * 0.105, 35.0, 84.0); }
 qreal thinLane(const TerrainFonts& fonts) { return std::ceil(fonts.small.line) + 3; }
 constexpr qreal kBetweenStrips = 5;
 
+// Of ruler and strips, and what lies between them.
+qreal footHeight(const TerrainFrame& frame, qreal view) {
+  const qreal ruler = rulerHeight(frame.fonts);
+  switch (frame.foot) {
+  case TerrainFoot::all:
+    return ruler + 1 + effortHeight(view) + kBetweenStrips + spineHeight(frame.fonts) + 2;
+  case TerrainFoot::ruler:
+    return ruler;
+  case TerrainFoot::none:
+    return 0;
+  }
+  return 0;
+}
+
 } // namespace
 
 TerrainFrame frameFor(QSizeF view, const TerrainFonts& fonts) {
-  TerrainFrame frame{view, fonts, 0};
+  TerrainFrame frame{view, fonts};
   for (std::size_t i = 0; i < kWordCount<Elevation>; ++i)
     frame.gutter = std::max(frame.gutter, fonts.small.width(text(static_cast<Elevation>(i))));
   frame.gutter = std::ceil(frame.gutter) + 16;
@@ -57,9 +72,10 @@ TerrainFrame frameFor(QSizeF view, const TerrainFonts& fonts) {
 qreal leastHeight(const TerrainFrame& frame, const TerrainScene& scene) {
   const auto used = elevationsIn(scene);
   const auto count = static_cast<qreal>(std::count(used.begin(), used.end(), true));
-  const qreal lanes = count * (kLeastBlock + 5) + (kWordCount<Elevation> - count) * thinLane(frame.fonts);
-  return headerRow(frame.fonts) + lanes + rulerHeight(frame.fonts) + effortHeight(0) + spineHeight(frame.fonts) +
-         3 * kBetweenStrips;
+  const qreal lanes =
+      count * ((frame.dense ? kDenseBlock : kLeastBlock) + 5) + (kWordCount<Elevation> - count) * thinLane(frame.fonts);
+  return headerRow(frame.fonts) + lanes + footHeight(frame, 0) +
+         (frame.foot == TerrainFoot::all ? 2 * kBetweenStrips - 3 : 0);
 }
 
 double fittingScale(const TerrainScene& scene, const TerrainFrame& frame) {
@@ -159,12 +175,11 @@ void TerrainGeometry::layRows(const TerrainScene& scene) {
   const qreal height = std::max(frame_.view.height(), leastHeight(frame_, scene));
   contentSize_.setHeight(height);
   header_ = QRectF(0, 0, width, headerRow(frame_.fonts) * (twoRows ? 2 : 1));
-  const qreal spine = spineHeight(frame_.fonts);
-  spine_ = QRectF(0, height - spine - 2, width, spine);
-  const qreal effort = effortHeight(frame_.view.height());
-  effort_ = QRectF(0, spine_.top() - kBetweenStrips - effort, width, effort);
-  const qreal ruler = rulerHeight(frame_.fonts);
-  ruler_ = QRectF(0, effort_.top() - ruler - 1, width, ruler);
+  const qreal foot = height - footHeight(frame_, frame_.view.height());
+  const bool strips = frame_.foot == TerrainFoot::all;
+  ruler_ = QRectF(0, foot, width, frame_.foot == TerrainFoot::none ? 0 : rulerHeight(frame_.fonts));
+  effort_ = QRectF(0, ruler_.bottom() + (strips ? 1 : 0), width, strips ? effortHeight(frame_.view.height()) : 0);
+  spine_ = QRectF(0, effort_.bottom() + (strips ? kBetweenStrips : 0), width, strips ? spineHeight(frame_.fonts) : 0);
   terrain_ = QRectF(0, header_.bottom(), width, ruler_.top() - header_.bottom());
 }
 

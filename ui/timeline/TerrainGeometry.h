@@ -64,11 +64,16 @@ struct TerrainHit {
   std::size_t section = 0;         // section header
 };
 
+// What stands under the lanes: ruler, effort and spine, the ruler alone, or nothing, where several terrains share one.
+enum class TerrainFoot { all, ruler, none };
+
 // Widths and heights that follow from the view and its fonts.
 struct TerrainFrame {
   QSizeF view; // the whole viewport
   TerrainFonts fonts;
   qreal gutter = 0;
+  TerrainFoot foot = TerrainFoot::all;
+  bool dense = false; // lanes may be so low that figures are only just told apart
   qreal along() const { return std::max<qreal>(view.width() - gutter, 40); }
 };
 
@@ -99,7 +104,7 @@ public:
   QRectF header() const { return header_; }
   QRectF terrain() const { return terrain_; }
   QRectF ruler() const { return ruler_; }
-  QRectF effortStrip() const { return effort_; }
+  QRectF effortStrip() const { return effort_; } // empty, as the other two, where the foot is without it
   QRectF spineStrip() const { return spine_; }
   qreal endX() const { return endX_; }       // of the class
   qreal targetX() const { return targetX_; } // of the planned length

@@ -83,9 +83,13 @@ void TerrainPainter::paintContent() {
   for (std::size_t i = 0; i < geometry_.blocks().size(); ++i)
     paintBlock(i);
   paintNames();
-  paintRuler();
-  paintEffort();
-  paintSpine();
+  const TerrainFoot foot = geometry_.frame().foot;
+  if (foot != TerrainFoot::none)
+    paintRuler();
+  if (foot == TerrainFoot::all) {
+    paintEffort();
+    paintSpine();
+  }
   if (!accent_.rubberBand.isEmpty()) {
     painter_.setPen(QPen(theme_.accent, 1));
     painter_.setBrush(faded(theme_.accent, 0.12));
@@ -355,7 +359,11 @@ void TerrainPainter::paintGutter() {
         QRectF(left + 8, strip.center().y() - frame.fonts.small.line / 2, frame.gutter - 30, frame.fonts.small.line),
         {text}, typefaces_.small, theme_.inkSoft, frame.fonts.small.line, Qt::AlignLeft);
   };
+  if (frame.foot == TerrainFoot::none)
+    return;
   title(geometry_.ruler(), TerrainPainterText::tr("Minutes"));
+  if (frame.foot == TerrainFoot::ruler)
+    return;
   paintStripLegend();
   paintLoadAxis();
   title(geometry_.spineStrip(), TerrainPainterText::tr("Spine"));

@@ -13,6 +13,7 @@
 #include "ui/rules/RulesWorkspace.h"
 #include "ui/text/ErrorText.h"
 #include "ui/theme/Theme.h"
+#include "ui/tidy/TidyDialog.h"
 #include "ui/window/ClassWorkspace.h"
 
 #include <QApplication>
@@ -177,6 +178,8 @@ void MainWindow::updateActions() {
   const bool any = composing && !selection_.steps().empty();
   for (QAction* action : std::as_const(stepActions_))
     action->setEnabled(any);
+  replaceAction_->setEnabled(any && commands_.canReplace());
+  tidyAction_->setEnabled(composing);
   sheetAction_->setEnabled(workspaces_->currentWidget() == peopleWorkspace_ && !peopleWorkspace_->shown().empty());
 }
 
@@ -225,6 +228,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   settings_.setLayout(QStringLiteral("window"), saveGeometry());
   settings_.setLayout(QStringLiteral("class"), classWorkspace_->layoutState());
   delete cardPreview_;
+  delete tidy_;
   delete redFlags_;
   delete aboutLoad_;
   delete sheet_;

@@ -28,6 +28,7 @@ class PeopleWorkspace;
 class PersonSheetPreview;
 class SeenChooser;
 class TextPreview;
+class TidyDialog;
 class RulesWorkspace;
 
 // Where the window finds and keeps things; tests give their own.
@@ -92,6 +93,7 @@ private:
   void saveAs(std::function<void()> then = {});
   void exportTable(bool csv);
   void showCard();
+  void showTidy(const std::vector<StepId>& steps);
   void showSheet(const PersonId& person);
   void showRedFlags();
   void fillRedFlags();
@@ -122,11 +124,14 @@ private:
   QLabel* className_ = nullptr;
   QMenu* recentMenu_ = nullptr;
   QMenu* stepMenu_ = nullptr;
-  QList<QAction*> stepActions_; // need a selected step
+  QAction* replaceAction_ = nullptr; // needs a single one
+  QList<QAction*> stepActions_;      // need a selected step
   QAction* pasteAction_ = nullptr;
+  QAction* tidyAction_ = nullptr;
   QAction* sheetAction_ = nullptr; // needs a person whose page is open
   QAction* redFlagsAction_ = nullptr;
   QPointer<CardPreview> cardPreview_;
+  QPointer<TidyDialog> tidy_;
   QPointer<TextPreview> redFlags_;
   QPointer<TextPreview> aboutLoad_;
   QPointer<PersonSheetPreview> sheet_;

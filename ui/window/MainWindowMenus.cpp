@@ -4,6 +4,7 @@
 #include "ui/settings/SettingsDialog.h"
 #include "ui/text/CautionText.h"
 #include "ui/text/VocabularyText.h"
+#include "ui/tidy/TidyDialog.h"
 #include "ui/timeline/TerrainView.h"
 #include "ui/window/ClassWorkspace.h"
 #include "ui/window/MainWindow.h"
@@ -85,6 +86,8 @@ void MainWindow::buildEditMenu() {
   updatePaste();
   addStepAction(menu, tr("Du&plicate"), {QKeySequence(Qt::CTRL | Qt::Key_D)},
                 [this] { commands_.duplicateSelected(); });
+  replaceAction_ = addStepAction(menu, tr("Replace th&is Step\u2026"), {QKeySequence(Qt::CTRL | Qt::Key_R)},
+                                 [this] { commands_.wantReplacements(); });
   addStepAction(menu, tr("&Remove"), {QKeySequence(Qt::Key_Delete), QKeySequence(Qt::Key_Backspace)},
                 [this] { commands_.removeSelected(); });
   menu->addSeparator();
@@ -95,6 +98,10 @@ void MainWindow::buildEditMenu() {
   addStepAction(menu, tr("&More"), {QKeySequence(Qt::Key_Plus), QKeySequence(Qt::Key_Equal)},
                 [this] { commands_.changeDoseOfSelected(1); });
   addStepAction(menu, tr("Le&ss"), {QKeySequence(Qt::Key_Minus)}, [this] { commands_.changeDoseOfSelected(-1); });
+  menu->addSeparator();
+  tidyAction_ = add(menu, tr("&Tidy the Order\u2026"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T)},
+                    [this] { showTidy(selection_.steps()); });
+  connect(&classWorkspace_->outline(), &OutlineView::tidyWanted, this, &MainWindow::showTidy);
   stepMenu_ = new QMenu(this);
   stepMenu_->addActions(menu->actions().mid(3));
   menu->addSeparator();
@@ -176,6 +183,15 @@ void MainWindow::buildHelpMenu() {
 }
 
 void MainWindow::showStepMenu(const QPoint& at) { stepMenu_->popup(at); }
+
+void MainWindow::showTidy(const std::vector<StepId>& steps) {
+  if (!tidy_)
+    tidy_ = new TidyDialog(document_, this);
+  tidy_->askFor(steps);
+  tidy_->show();
+  tidy_->raise();
+  tidy_->activateWindow();
+}
 
 void MainWindow::renameSection(std::size_t section) {
   if (section >= document_.plan().sections.size())

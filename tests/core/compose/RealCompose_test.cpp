@@ -1,5 +1,6 @@
 // What composing promises, over the knowledge that comes with the program.
 #include "core/compose/ComposeCheck.h"
+#include "core/compose/Reasons.h"
 #include "tests/support/RealKnowledge.h"
 #include "tests/support/SmallKnowledge.h"
 
@@ -73,6 +74,42 @@ TEST(RealCompose, TellsWhatCannotBe) {
   EXPECT_EQ(result.obstacles[0].neededFor, MovementId{"teaser"});
   EXPECT_EQ(result.obstacles[1].kind, ObstacleKind::unknownMovement);
   EXPECT_EQ(result.plan, blankClass(wishes));
+}
+
+// Putting the best other one in its place keeps all, and costs what is said.
+TEST(RealCompose, TellsWhyAStepWasChosen) {
+  ClassWishes wishes = wishesOf(30);
+  wishes.include = {MovementId{"swimming"}};
+  wishes.recentIsKnown = false;
+  const ComposeResult result = compose(wishes);
+  ASSERT_EQ(result.status, ComposeStatus::composed);
+  int compared = 0, needed = 0;
+  for (std::size_t i = 0; i < result.chosen.size(); i += 3) {
+    const StepId id = result.chosen[i];
+    const Reasons reasons = reasonsFor(realKnowledge(), wishes, {}, kDay, result.plan, result.chosen, id).value();
+    const Step& step = *findStep(result.plan, id);
+    EXPECT_FALSE(reasons.kept);
+    EXPECT_EQ(reasons.included, step.movement == MovementId{"swimming"});
+    needed += !reasons.neededBy.empty();
+    for (const MovementId& by : reasons.neededBy) {
+      const std::vector<MovementId>& needs = realKnowledge().catalogue.find(by)->prerequisites;
+      EXPECT_NE(std::find(needs.begin(), needs.end(), step.movement), needs.end());
+    }
+    if (!reasons.instead) {
+      EXPECT_EQ(reasons.others, 0);
+      continue;
+    }
+    ++compared;
+    Seconds sum;
+    for (const ReasonShare& share : reasons.shares)
+      sum += share.seconds;
+    EXPECT_NEAR(sum.value(), reasons.worse.value(), 1e-6);
+    EXPECT_GT(reasons.others, 0);
+  }
+  EXPECT_GT(compared, 1);
+  EXPECT_GT(needed, 1);
+  EXPECT_FALSE(reasonsFor(realKnowledge(), wishes, {}, kDay, result.plan, result.chosen, StepId{999}));
+  EXPECT_TRUE(reasonsFor(realKnowledge(), wishes, {}, kDay, result.plan, {}, result.chosen[0])->kept);
 }
 
 } // namespace

@@ -107,6 +107,7 @@ inline const std::string kFullWishes = R"({
   "known": ["cat"],
   "recentIsKnown": false,
   "arc": [{"at": 0.25, "effort": 2}, {"at": 1, "effort": 4.5}],
+  "fewerRises": true,
   "seed": 7
 })";
 

@@ -105,6 +105,7 @@ public:
       point = {number(0, 1), number(0, 10)};
     std::sort(wishes.arc.begin(), wishes.arc.end(),
               [](const ArcPoint& one, const ArcPoint& other) { return one.at < other.at; });
+    wishes.fewerRises = flag();
     wishes.seed = std::uniform_int_distribution<std::uint64_t>(0, (std::uint64_t{1} << 53) - 1)(random_);
     return wishes;
   }

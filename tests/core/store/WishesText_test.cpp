@@ -52,6 +52,7 @@ TEST(ParseWishes, ReadsEverythingThatMayBeWished) {
   wishes.known = {{"cat"}};
   wishes.recentIsKnown = false;
   wishes.arc = {{0.25, 2}, {1, 4.5}};
+  wishes.fewerRises = true;
   wishes.seed = 7;
   EXPECT_EQ(stored.value, wishes);
   EXPECT_EQ(stored.fingerprint, fingerprintOf(kFullWishes));
@@ -122,6 +123,7 @@ TEST(WishesText, IsCanonical) {
   ],
   "challenge": "gentle",
   "date": "2026-11-26",
+  "fewerRises": true,
   "focus": {
     "regions": [
       "lower-back",

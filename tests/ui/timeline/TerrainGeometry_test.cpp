@@ -56,6 +56,28 @@ TEST(TerrainGeometry, ABlockIsAsWideAsItsWork) {
   });
 }
 
+TEST(TerrainGeometry, AFootThatIsLeftOutGivesItsRoomToTheLanes) {
+  test::Draw draw(5);
+  const TerrainScene scene = randomScene(draw, 12);
+  TerrainFrame frame = frameFor({900, 500}, plainFonts());
+  qreal least = 1e9, lanes = 0;
+  for (const TerrainFoot foot : {TerrainFoot::all, TerrainFoot::ruler, TerrainFoot::none}) {
+    frame.foot = foot;
+    const TerrainGeometry geometry(scene, frame, fittingScale(scene, frame));
+    EXPECT_EQ(geometry.contentSize().height(), 500);
+    EXPECT_EQ(geometry.ruler().isEmpty(), foot == TerrainFoot::none);
+    EXPECT_EQ(geometry.effortStrip().isEmpty(), foot != TerrainFoot::all);
+    EXPECT_EQ(geometry.spineStrip().isEmpty(), foot != TerrainFoot::all);
+    EXPECT_LE(geometry.spineStrip().bottom(), 500);
+    EXPECT_EQ(geometry.ruler().top(), geometry.terrain().bottom());
+    EXPECT_LT(leastHeight(frame, scene), least);
+    EXPECT_GT(geometry.terrain().height(), lanes);
+    least = leastHeight(frame, scene);
+    lanes = geometry.terrain().height();
+  }
+  EXPECT_EQ(TerrainGeometry(scene, frame, 0.3).terrain().bottom(), 500);
+}
+
 TEST(TerrainGeometry, LoadsHaveAScaleOfTheirOwnInTheStripOfEffort) {
   test::Draw draw(5);
   TerrainScene scene = randomScene(draw, 6);
