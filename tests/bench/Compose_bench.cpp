@@ -63,7 +63,7 @@ void fillAgainstExact(benchmark::State& state) {
     ++seed;
     FillSize size;
     size.families = 16 + static_cast<int>(seed % 3);
-    size.doses = 1 + static_cast<int>(seed % 2);
+    size.dosed = static_cast<int>(seed % 5);
     size.sections = state.range(0);
     size.arc = seed % 4 == 0;
     const FillProblem problem = RandomFill(10'000 + seed, size).problem();

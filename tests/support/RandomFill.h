@@ -13,6 +13,7 @@ namespace matwright::test {
 struct FillSize {
   int families = 8; // that may be chosen
   int doses = 2;    // of a family at the most
+  int dosed = 99;   // families that may have more than one
   int sections = 1;
   int kept = 0;             // items, some of them in series, some of families that nothing is known of
   double part = 0.5;        // of all that may be chosen that there is time for, about
@@ -119,7 +120,7 @@ private:
     for (int need = 0; need < static_cast<int>(problem_.needs.size()); ++need)
       if (draw_.chance(0.35))
         needs.push_back(need);
-    for (int dose = draw_.below(size_.doses); dose >= 0; --dose) {
+    for (int dose = draw_.below(family < size_.dosed ? size_.doses : 1); dose >= 0; --dose) {
       give(usual, needs);
       problem_.offered.push_back(static_cast<int>(problem_.items.size()));
       problem_.items.push_back(usual);
