@@ -130,7 +130,10 @@ def table(search, solvers, arguments):
         for items in arguments.items
         for seed in range(1, arguments.instances + 1)
     }
-    heading = f"{'problem':<16}{'solver':<20}{'cost':>8}{'bound':>8}  {'status':<10}{'time':>12}{'x search':>11}{'gap %':>8}"
+    if not names:
+        return noted
+    heading = f"{'problem':<16}{'solver':<20}{'cost':>8}{'bound':>8}  {'status':<10}{'time':>12}"
+    heading += f"{'x search':>11}{'gap %':>8}"
     print(heading)
     print("-" * len(heading), flush=True)
     with tempfile.TemporaryDirectory() as folder:
@@ -163,11 +166,11 @@ def row_of(who, answer, ours):
 
 class Summary:
     def __init__(self):
-        print(f"\n{'what':<50}{'target':>12}{'reached':>14}  met")
+        print(f"\n{'what':<58}{'target':>9}{'reached':>14}  met")
         print("-" * 86)
 
     def add(self, what, target, reached, met):
-        print(f"{what:<50}{target:>12}{reached:>14}  {'-' if met is None else 'yes' if met else 'no'}")
+        print(f"{what:<58}{target:>9}{reached:>14}  {'-' if met is None else 'yes' if met else 'no'}", flush=True)
 
 
 def compare_summary(summary, noted, seconds):
@@ -260,7 +263,7 @@ def main():
     parser.add_argument("--program", required=True, help=argparse.SUPPRESS)
     parser.add_argument("--agree", action="store_true", help=argparse.SUPPRESS)
     parser.add_argument("--seconds", type=float, default=60, help="for each general solver and problem (60)")
-    parser.add_argument("--instances", type=int, default=3, help="seeds of each size for the general solvers (3)")
+    parser.add_argument("--instances", type=int, default=3, help="seeds of each size for them (3)")
     parser.add_argument("--items", type=numbers, default=[12, 20, 30, 40], help="sizes (12,20,30,40)")
     parser.add_argument("--sections", type=numbers, default=[1, 5], help="in how many sections (1,5)")
     parser.add_argument("--no-summary", action="store_true", help="leave out what the search reaches by itself")
