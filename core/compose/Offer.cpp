@@ -11,7 +11,7 @@
 namespace matwright {
 namespace {
 
-constexpr std::int64_t kAskFirst = 45'000, kAdapt = 15'000, kWatch = 4'000;
+constexpr std::int64_t kAskFirst = 90'000, kAdapt = 30'000, kWatch = 5'000;
 constexpr std::int64_t kOtherOption = 6'000, kOtherDose = 4'000;
 constexpr std::int64_t kInLastClass = 40'000;
 constexpr std::size_t kOptions = 3; // of one movement

@@ -188,9 +188,9 @@ TEST(Compose, CautionsCostByTheirLevel) {
     EXPECT_EQ(result.status, ComposeStatus::composed);
     return result.cost.of(ComposePart::screening);
   };
-  EXPECT_EQ(cost(Level::askFirst), Seconds(45));
-  EXPECT_EQ(cost(Level::adapt), Seconds(15));
-  EXPECT_EQ(cost(Level::watch), Seconds(4));
+  EXPECT_EQ(cost(Level::askFirst), Seconds(90));
+  EXPECT_EQ(cost(Level::adapt), Seconds(30));
+  EXPECT_EQ(cost(Level::watch), Seconds(5));
 }
 
 TEST(Compose, PropsAreFetchedOnceEach) {
