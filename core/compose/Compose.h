@@ -38,6 +38,7 @@
 
 #include "core/base/Result.h"
 #include "core/compose/ComposeCost.h"
+#include "core/edit/Edit.h"
 #include "core/evaluate/Outcome.h"
 #include "core/knowledge/Knowledge.h"
 #include "core/plan/ClassWishes.h"
@@ -137,5 +138,8 @@ struct ComposeLimits {
 Result<ComposeResult, WishesFault> composed(const Knowledge& knowledge, const ClassWishes& wishes,
                                             std::span<const Person> roster, Date day, const ClassPlan& plan,
                                             const ComposeLimits& limits = {}, std::span<const MovementId> unlike = {});
+
+// Puts into a class what fills it up: `before` is the class that was given, and the result is composed.
+Edit editOf(const ClassPlan& before, const ComposeResult& result);
 
 } // namespace matwright

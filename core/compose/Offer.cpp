@@ -83,10 +83,10 @@ private:
       return; // is there already; never chosen
     if (contains(wishes_.leaveOut, movement.id)) {
       const bool both = contains(wishes_.include, movement.id);
-      offer_.blocks[family] = Block{both ? ObstacleKind::bothWays : ObstacleKind::leftOut, {}, {}, nullptr};
+      offer_.blocks[family] = OfferBlock{both ? ObstacleKind::bothWays : ObstacleKind::leftOut, {}, {}, nullptr};
       return;
     }
-    Block block{ObstacleKind::tooHard, {}, {}, nullptr};
+    OfferBlock block{ObstacleKind::tooHard, {}, {}, nullptr};
     consider(family, nullptr, block);
     for (const Option& option : movement.options)
       consider(family, &option, block);
@@ -95,13 +95,13 @@ private:
   }
 
   // The block is told by the option that comes furthest.
-  void consider(int family, const Option* option, Block& block) {
+  void consider(int family, const Option* option, OfferBlock& block) {
     const Movement& movement = *offer_.movements[family];
     if (effortOf(movement, option) > hardestOf(wishes_.challenge))
       return;
     const PropSet lacking = propsOf(movement, option).without(wishes_.props);
     if (const bool noWall = !wishes_.wall && needsWall(movement, option); noWall || !lacking.empty()) {
-      block = Block{ObstacleKind::propMissing, {}, {}, nullptr};
+      block = OfferBlock{ObstacleKind::propMissing, {}, {}, nullptr};
       if (!noWall)
         lacking.forEach([&](Prop prop) { block.prop = prop; });
       return;
@@ -112,7 +112,7 @@ private:
       if (ban == bans_.end())
         items_[family].push_back(addChoice(choice));
       else
-        block = Block{ObstacleKind::cautioned, {}, ban->person, ban->rule};
+        block = OfferBlock{ObstacleKind::cautioned, {}, ban->person, ban->rule};
     }
   }
 
@@ -282,13 +282,13 @@ private:
     std::vector<int>& items = items_[family];
     if (items.empty())
       return;
-    Block block;
+    OfferBlock block;
     std::erase_if(items, [&](int item) {
       const TimedStep& timed = schedule_.steps[item];
       if (!timed.reachable)
-        block = Block{ObstacleKind::noWayTo, {}, {}, nullptr};
+        block = OfferBlock{ObstacleKind::noWayTo, {}, {}, nullptr};
       else if (const Verdict& verdict = verdicts_[item]; verdict.leaveOut)
-        block = Block{ObstacleKind::cautioned, {}, verdict.person, verdict.leaveOut};
+        block = OfferBlock{ObstacleKind::cautioned, {}, verdict.person, verdict.leaveOut};
       else
         return false;
       return true;

@@ -21,7 +21,7 @@ struct Offered {
 std::vector<Dose> dosesNear(const Dose& usual);
 
 // Why a movement may not be chosen in any option.
-struct Block {
+struct OfferBlock {
   ObstacleKind kind{}; // bothWays to noWayTo
   std::optional<Prop> prop;
   std::optional<PersonId> person;
@@ -37,10 +37,10 @@ struct Ban {
 
 struct Offer {
   FillProblem problem;
-  std::vector<Offered> choices;               // by item; of a kept one the movement may be null
-  std::vector<const Movement*> movements;     // by family: first those of the catalogue in its order
-  std::vector<std::optional<Block>> blocks;   // by family: nothing of it is offered
-  std::unordered_map<MovementId, int> family; // of movements in the catalogue
+  std::vector<Offered> choices;                  // by item; of a kept one the movement may be null
+  std::vector<const Movement*> movements;        // by family: first those of the catalogue in its order
+  std::vector<std::optional<OfferBlock>> blocks; // by family: nothing of it is offered
+  std::unordered_map<MovementId, int> family;    // of movements in the catalogue
 };
 
 // Of each movement as written and its best options a few, in the usual dose and near it. Banned choices are left out.

@@ -21,7 +21,7 @@ template <class Scene, class Check> void forEachSeed(unsigned first, unsigned la
     SCOPED_TRACE("seed " + std::to_string(seed));
     Scene scene(seed);
     check(scene);
-    if (testing::Test::HasFailure())
+    if (::testing::Test::HasFailure())
       return;
   }
 }

@@ -68,6 +68,11 @@ void OrderedList::setFirstIsMain(bool main) {
   refresh();
 }
 
+void OrderedList::setOrdered(bool ordered) {
+  ordered_ = ordered;
+  refresh();
+}
+
 void OrderedList::show(const QStringList& keys) {
   if (keys_ == keys)
     return;
@@ -109,6 +114,8 @@ void OrderedList::refresh() {
     auto* up = smallButton(QStringLiteral("\u2191"), tr("Move up: %1").arg(name));
     auto* remove = smallButton(QStringLiteral("\u00d7"), tr("Take away: %1").arg(name));
     up->setEnabled(i > 0);
+    if (!ordered_)
+      up->hide();
     line->addWidget(plainLabel(main_ && i == 0 ? tr("%1 (the main one)").arg(name) : name), 1);
     line->addWidget(up);
     line->addWidget(remove);

@@ -29,6 +29,7 @@ public:
 
   void setStock(const std::vector<NamedKey>& stock);
   void setFirstIsMain(bool main);     // the first one is said to be the main one
+  void setOrdered(bool ordered);      // whether entries can be moved; they can unless said
   void show(const QStringList& keys); // emits nothing; a key that is not in the stock is shown as it is
   const QStringList& keys() const { return keys_; }
 
@@ -43,7 +44,7 @@ private:
   QString name_;
   std::vector<NamedKey> stock_;
   QStringList keys_;
-  bool main_ = false;
+  bool main_ = false, ordered_ = true;
   QVBoxLayout* rows_;
   QLineEdit* find_;
   QStringListModel* found_;

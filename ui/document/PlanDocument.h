@@ -41,6 +41,7 @@ public:
   const Knowledge& knowledge() const { return *knowledge_; }
   const std::vector<Person>& roster() const { return roster_; }
   Date day() const; // the class's own date, or today
+  Date today() const { return today_(); }
 
   // Does the edit as one entry of the undo list, named `what` ("Move 2 steps"). An edit that changes nothing leaves
   // no entry. With a `mergeKey`, an entry directly before with the same key is continued: typing in one field, or

@@ -77,7 +77,10 @@ void StudioFiles::startNew(ClassPlan plan) {
   kept_ = nullptr;
   fingerprint_.reset();
   setClassFile({});
+  const bool any = countSteps(plan) > 0;
   plan_.load(std::move(plan));
+  if (any)
+    plan_.undoStack()->resetClean();
   noteModified();
 }
 

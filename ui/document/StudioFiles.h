@@ -46,7 +46,8 @@ public:
   Result<void> open(const QString& file);
   const std::vector<Error>& peopleErrors() const { return peopleErrors_; }
   const std::vector<Error>& knowledgeErrors() const { return knowledgeFile_.errors(); }
-  void startNew(ClassPlan plan); // unsaved, in the studio that is open
+  // Unsaved, in the studio that is open. One with steps counts as changed: it would be lost.
+  void startNew(ClassPlan plan);
 
   enum class Conflict { refuse, overwrite };
   // Writes the class, every changed person and changed knowledge. Without a class file: a programmer's error.

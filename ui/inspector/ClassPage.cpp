@@ -8,6 +8,7 @@
 
 #include <QDoubleSpinBox>
 #include <QGridLayout>
+#include <QPushButton>
 #include <QSignalBlocker>
 #include <cmath>
 
@@ -26,7 +27,9 @@ ClassPage::ClassPage(PlanDocument& document, QWidget* parent)
     : QWidget(parent), document_(document), name_(lineField(tr("Name of the class"), kLongestName)),
       date_(new DateField(tr("Date of the class"), tr("No date: set one"))), target_(new QSpinBox),
       note_(new NoteField(tr("Note on the class"), kLongestNote, 4)), mobility_(new QDoubleSpinBox),
-      words_(new QSpinBox), settle_(new QSpinBox), people_(new ClassList(document)), load_(new ClassLoadPart) {
+      words_(new QSpinBox), settle_(new QSpinBox), choose_(softLabel(tr("Choose a step to see and change it here."))),
+      compose_(new QPushButton(tr("Compose a Class from Wishes\u2026"))), people_(new ClassList(document)),
+      load_(new ClassLoadPart) {
   target_->setRange(static_cast<int>(ClassPlan::kShortestTarget.minutes()),
                     static_cast<int>(ClassPlan::kLongestTarget.minutes()));
   target_->setSuffix(tr(" min"));
@@ -66,7 +69,8 @@ ClassPage::ClassPage(PlanDocument& document, QWidget* parent)
   add(tr("Moving"), mobility_, tr("1 as charted for healthy adults, 2 twice as long"));
   add(tr("Words"), words_, tr("Of the set-up cues, spoken while people move"));
   add(tr("Settling"), settle_, tr("From being there to the first count"));
-  column->addWidget(softLabel(tr("Choose a step to see and change it here.")));
+  column->addWidget(choose_);
+  column->addWidget(compose_);
   column->addWidget(people_);
   column->addWidget(load_);
   column->addStretch(1);
@@ -80,6 +84,7 @@ ClassPage::ClassPage(PlanDocument& document, QWidget* parent)
 
 void ClassPage::connectFields() {
   connect(load_, &ClassLoadPart::aboutWanted, this, &ClassPage::aboutLoadWanted);
+  connect(compose_, &QPushButton::clicked, this, &ClassPage::composeWanted);
   connect(name_, &QLineEdit::textEdited, this, [this](const QString& name) {
     // A class is never without a name; while the field is empty, the last one stands.
     if (!name.trimmed().isEmpty())
@@ -135,6 +140,9 @@ void ClassPage::refresh() {
   showValue(mobility_, plan.pace.mobility);
   showValue(words_, static_cast<int>(std::lround(plan.pace.wordsPerMinute)));
   showValue(settle_, static_cast<int>(std::lround(plan.pace.settle.value())));
+  const bool empty = countSteps(plan) == 0;
+  choose_->setVisible(!empty);
+  compose_->setVisible(empty);
   people_->refresh();
   load_->show(document_.snapshot());
 }

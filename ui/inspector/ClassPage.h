@@ -5,7 +5,9 @@
 #include <QWidget>
 
 class QDoubleSpinBox;
+class QLabel;
 class QLineEdit;
+class QPushButton;
 class QSpinBox;
 
 namespace matwright {
@@ -26,6 +28,7 @@ public:
 
 Q_SIGNALS:
   void aboutLoadWanted();
+  void composeWanted();
 
 private:
   void connectFields();
@@ -40,6 +43,8 @@ private:
   QDoubleSpinBox* mobility_;
   QSpinBox* words_;
   QSpinBox* settle_;
+  QLabel* choose_;
+  QPushButton* compose_; // while there is no step
   ClassList* people_;
   ClassLoadPart* load_;
 };

@@ -28,6 +28,7 @@ InspectorPanel::InspectorPanel(PlanDocument& document, StepSelection& selection,
   setMinimumWidth(260);
 
   connect(class_, &ClassPage::aboutLoadWanted, this, &InspectorPanel::aboutLoadWanted);
+  connect(class_, &ClassPage::composeWanted, this, &InspectorPanel::composeWanted);
   connect(step_, &StepPage::aboutLoadWanted, this, &InspectorPanel::aboutLoadWanted);
   connect(replace_, &ReplacePage::left, this, &InspectorPanel::leaveReplacements);
   connect(replace_, &ReplacePage::rowReached, this, [this](const QRect& row) {

@@ -106,23 +106,6 @@ QString sharesText(const Reasons& reasons, bool worse) {
   return words.join(QStringLiteral(", "));
 }
 
-QString comparedText(const Reasons& reasons, const ComposeNames& names) {
-  if (!reasons.instead)
-    return tr("nothing else could be in its place");
-  QString other = nameOf(reasons.instead->id, names);
-  if (reasons.option)
-    other = QStringLiteral("%1 (%2)").arg(other, QString::fromStdString(reasons.option->name));
-  const QString worse = sharesText(reasons, true), better = sharesText(reasons, false);
-  const QString parts = better.isEmpty()  ? worse
-                        : worse.isEmpty() ? tr("better: %1").arg(better)
-                                          : tr("%1; better: %2").arg(worse, better);
-  const QString how = std::abs(reasons.worse.value()) < 0.5 ? tr("%1 in its place would be as good").arg(other)
-                      : reasons.worse > Seconds{}
-                          ? tr("%1 in its place would be worse by %2").arg(other, secondsText(reasons.worse))
-                          : tr("%1 in its place would be better by %2").arg(other, secondsText(-reasons.worse));
-  return parts.isEmpty() ? how : QStringLiteral("%1 (%2)").arg(how, parts);
-}
-
 } // namespace
 
 QString text(Challenge challenge) {
@@ -249,6 +232,23 @@ QString text(const ComposeCost& cost) {
   for (const ComposePart part : parts)
     words << text(part) + QLatin1Char(' ') + clock(cost.of(part));
   return withCapital(words.join(QStringLiteral(", ")));
+}
+
+QString comparedText(const Reasons& reasons, const ComposeNames& names) {
+  if (!reasons.instead)
+    return tr("nothing else could be in its place");
+  QString other = nameOf(reasons.instead->id, names);
+  if (reasons.option)
+    other = QStringLiteral("%1 (%2)").arg(other, QString::fromStdString(reasons.option->name));
+  const QString worse = sharesText(reasons, true), better = sharesText(reasons, false);
+  const QString parts = better.isEmpty()  ? worse
+                        : worse.isEmpty() ? tr("better: %1").arg(better)
+                                          : tr("%1; better: %2").arg(worse, better);
+  const QString how = std::abs(reasons.worse.value()) < 0.5 ? tr("%1 in its place would be as good").arg(other)
+                      : reasons.worse > Seconds{}
+                          ? tr("%1 in its place would be worse by %2").arg(other, secondsText(reasons.worse))
+                          : tr("%1 in its place would be better by %2").arg(other, secondsText(-reasons.worse));
+  return parts.isEmpty() ? how : QStringLiteral("%1 (%2)").arg(how, parts);
 }
 
 QString text(const Reasons& reasons, const ComposeNames& names) {

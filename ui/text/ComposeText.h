@@ -30,6 +30,8 @@ QString text(const ComposeCost& cost);
 // Why a step was chosen: "wished for; needed before Teaser; Dead bug in its place would be worse by 14 s (effort off
 // the arc 12 s, moving about 2 s)".
 QString text(const Reasons& reasons, const ComposeNames& names);
+// The last part of it.
+QString comparedText(const Reasons& reasons, const ComposeNames& names);
 
 // Composed classes and their sections have names, as files ask for: these where the wishes give none.
 void nameWhatHasNone(ClassPlan& plan);

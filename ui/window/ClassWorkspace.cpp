@@ -55,6 +55,7 @@ ClassWorkspace::ClassWorkspace(PlanDocument& document, StepSelection& selection,
   connect(terrain_, &TerrainView::previewChanged, totals_, &TotalsLine::showPreview);
   connect(terrain_, &TerrainView::stepActivated, inspector_, qOverload<>(&QWidget::setFocus));
   connect(inspector_, &InspectorPanel::aboutLoadWanted, this, &ClassWorkspace::aboutLoadWanted);
+  connect(inspector_, &InspectorPanel::composeWanted, this, &ClassWorkspace::composeWanted);
   connect(cautions_, &CautionList::stepWanted, terrain_, &TerrainView::showStep);
   connect(group_, &GroupView::cautionWanted, cautions_, &CautionList::showCaution);
   connect(group_, &GroupView::insteadWanted, cautions_, &CautionList::offerSwaps);

@@ -39,6 +39,7 @@ public:
 
 Q_SIGNALS:
   void aboutLoadWanted(); // somebody wants to read what load figures are
+  void composeWanted();   // a class from wishes, in place of one without steps
 
 private:
   void addSwitch();

@@ -1,6 +1,7 @@
 #include "ui/window/MainWindow.h"
 
 #include "ui/catalogue/CataloguePanel.h"
+#include "ui/compose/ComposeDialog.h"
 #include "ui/inspector/InspectorPanel.h"
 #include "ui/movements/MovementEditor.h"
 #include "ui/movements/MovementsWorkspace.h"
@@ -72,6 +73,7 @@ MainWindow::MainWindow(std::shared_ptr<const Knowledge> knowledge, Settings& set
 
 MainWindow::~MainWindow() {
   // The views go before the documents they look at.
+  delete compose_;
   delete takeCentralWidget();
 }
 
@@ -106,6 +108,7 @@ void MainWindow::buildHeader() {
 
   classWorkspace_ = new ClassWorkspace(document_, selection_, commands_);
   connect(classWorkspace_, &ClassWorkspace::aboutLoadWanted, this, &MainWindow::showAboutLoad);
+  connect(classWorkspace_, &ClassWorkspace::composeWanted, this, &MainWindow::composeClass);
   peopleWorkspace_ = new PeopleWorkspace(document_, people_);
   connect(peopleWorkspace_, &PeopleWorkspace::shownChanged, this, &MainWindow::updateActions);
   connect(peopleWorkspace_, &PeopleWorkspace::sheetWanted, this, &MainWindow::showSheet);
@@ -180,6 +183,7 @@ void MainWindow::updateActions() {
     action->setEnabled(any);
   replaceAction_->setEnabled(any && commands_.canReplace());
   tidyAction_->setEnabled(composing);
+  completeAction_->setEnabled(composing);
   sheetAction_->setEnabled(workspaces_->currentWidget() == peopleWorkspace_ && !peopleWorkspace_->shown().empty());
 }
 
@@ -229,6 +233,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
   settings_.setLayout(QStringLiteral("class"), classWorkspace_->layoutState());
   delete cardPreview_;
   delete tidy_;
+  delete compose_;
   delete redFlags_;
   delete aboutLoad_;
   delete sheet_;

@@ -22,6 +22,7 @@ namespace matwright {
 
 class CardPreview;
 class ClassWorkspace;
+class ComposeDialog;
 class MovementsWorkspace;
 class PeopleChooser;
 class PeopleWorkspace;
@@ -65,6 +66,7 @@ private:
   void buildMenus();
   void buildFileMenu();
   void buildEditMenu();
+  void buildClassMenu();
   void buildViewMenu();
   void buildHelpMenu();
   QAction* add(QMenu* menu, const QString& text, const QList<QKeySequence>& keys, std::function<void()> act);
@@ -94,6 +96,10 @@ private:
   void exportTable(bool csv);
   void showCard();
   void showTidy(const std::vector<StepId>& steps);
+  void composeClass();
+  void completeClass();
+  ComposeDialog& composer();
+  void useComposed(const ClassPlan& plan);
   void showSheet(const PersonId& person);
   void showRedFlags();
   void fillRedFlags();
@@ -128,10 +134,12 @@ private:
   QList<QAction*> stepActions_;      // need a selected step
   QAction* pasteAction_ = nullptr;
   QAction* tidyAction_ = nullptr;
+  QAction* completeAction_ = nullptr;
   QAction* sheetAction_ = nullptr; // needs a person whose page is open
   QAction* redFlagsAction_ = nullptr;
   QPointer<CardPreview> cardPreview_;
   QPointer<TidyDialog> tidy_;
+  QPointer<ComposeDialog> compose_;
   QPointer<TextPreview> redFlags_;
   QPointer<TextPreview> aboutLoad_;
   QPointer<PersonSheetPreview> sheet_;

@@ -39,6 +39,7 @@ QAction* MainWindow::addStepAction(QMenu* menu, const QString& text, const QList
 void MainWindow::buildMenus() {
   buildFileMenu();
   buildEditMenu();
+  buildClassMenu();
   buildViewMenu();
   buildHelpMenu();
 }

@@ -140,5 +140,16 @@ TEST_F(StudioFolder, ANewClassIsSavedUnderAName) {
   EXPECT_EQ(readClass(other.toStdString())->value, open.document.plan());
 }
 
+TEST_F(StudioFolder, ANewClassWithStepsIsNotSavedYet) {
+  ClassPlan plan = emptyClass("Composed");
+  files->startNew(plan);
+  EXPECT_FALSE(files->isModified()) << "nothing would be lost";
+  plan.sections[0].steps.push_back(stepOf(StepId{1}, *sharedKnowledge()->catalogue.find(MovementId{"hundred"})));
+  files->startNew(plan);
+  EXPECT_TRUE(files->isModified());
+  ASSERT_TRUE(files->saveAs(folder.filePath(QStringLiteral("studio/classes/two.json"))));
+  EXPECT_FALSE(files->isModified());
+}
+
 } // namespace
 } // namespace matwright

@@ -1,0 +1,67 @@
+#pragma once
+
+#include "ui/document/PlanDocument.h"
+#include "ui/timeline/StepFigure.h"
+#include "ui/timeline/TerrainPainter.h"
+
+#include <QAbstractScrollArea>
+#include <functional>
+
+namespace matwright {
+
+// A composed class as a terrain in which steps are chosen and nothing is changed. Kept steps have a pin.
+//
+// A click, Left and Right, Home and End choose a step. Ctrl+wheel, Ctrl++ and Ctrl+- zoom, Ctrl+0 shows all.
+class ComposedTerrain : public QAbstractScrollArea {
+  Q_OBJECT
+
+public:
+  // The document must outlive the view. `isKept` is asked while painting.
+  ComposedTerrain(PlanDocument& document, std::function<bool(StepId)> isKept, QWidget* parent = nullptr);
+
+  void setWaiting(bool waiting); // another class is being looked for
+  std::optional<StepId> current() const { return current_; }
+  void setCurrent(std::optional<StepId> step); // and scrolls to it; one that is not there: none
+
+  const TerrainGeometry& geometry() const { return geometry_; }
+  const TerrainScene& scene() const { return scene_; }
+  QPointF toViewport(QPointF terrain) const;
+
+  QSize sizeHint() const override { return {720, 250}; }
+  QSize minimumSizeHint() const override { return {320, 150}; }
+
+Q_SIGNALS:
+  void currentChanged();
+
+protected:
+  void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void changeEvent(QEvent* event) override;
+  bool viewportEvent(QEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  void focusInEvent(QFocusEvent* event) override;
+  void focusOutEvent(QFocusEvent* event) override;
+
+private:
+  void takeClass();
+  void layOut();
+  void zoomTo(double zoom, qreal viewportX);
+  void paintPins(QPainter& painter) const;
+  QPointF toTerrain(QPointF viewport) const { return viewport + (QPointF() - toViewport({})); }
+  QString toolTipAt(QPointF viewport) const;
+  void tellCurrent();
+
+  PlanDocument& document_;
+  std::function<bool(StepId)> isKept_;
+  std::optional<StepId> current_;
+  bool waiting_ = false;
+  double zoom_ = 1;
+  TerrainTypefaces typefaces_;
+  TerrainScene scene_;
+  TerrainGeometry geometry_;
+  FigurePictures figures_;
+};
+
+} // namespace matwright
