@@ -29,6 +29,30 @@
     </message>
 </context>
 <context>
+    <name>matwright::ComposeDialog</name>
+    <message numerus="yes">
+        <source>%n step(s) added</source>
+        <translation>
+            <numerusform>%n step added</numerusform>
+            <numerusform>%n steps added</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n step(s)</source>
+        <translation>
+            <numerusform>%n step</numerusform>
+            <numerusform>%n steps</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n part(s) of the focus have less time than wished</source>
+        <translation>
+            <numerusform>%n part of the focus has less time than wished</numerusform>
+            <numerusform>%n parts of the focus have less time than wished</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>matwright::PeopleChooser</name>
     <message numerus="yes">
         <source>%n person(s)</source>
@@ -308,6 +332,16 @@
         <translation>
             <numerusform>%n change of position fewer</numerusform>
             <numerusform>%n changes of position fewer</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>matwright::WishesForm</name>
+    <message numerus="yes">
+        <source>%n person(s)</source>
+        <translation>
+            <numerusform>%n person</numerusform>
+            <numerusform>%n people</numerusform>
         </translation>
     </message>
 </context>

@@ -50,6 +50,7 @@ void AboutComposed::showStep(std::optional<StepId> step) {
   step_ = step;
   verticalScrollBar()->setValue(0);
   fillStep();
+  fillClass();
 }
 
 void AboutComposed::refresh() {

@@ -88,8 +88,16 @@ QWidget* ComposeDialog::makeForm() {
 }
 
 QWidget* ComposeDialog::makeClass() {
+  auto* steps = new QWidget;
+  auto* lines = new QVBoxLayout(steps);
+  lines->setContentsMargins(0, 0, 0, 0);
+  lines->setSpacing(0);
+  QLabel* hint = softLabel(tr("Ticked steps stay when the class or a section is composed anew."));
+  hint->setContentsMargins(8, 4, 8, 4);
+  lines->addWidget(hint);
+  lines->addWidget(list_, 1);
   auto* below = new QSplitter(Qt::Horizontal);
-  below->addWidget(list_);
+  below->addWidget(steps);
   below->addWidget(about_);
   below->setStretchFactor(0, 3);
   below->setStretchFactor(1, 2);
@@ -123,9 +131,11 @@ QLayout* ComposeDialog::makeStatus() {
   progress_->setFixedHeight(8);
   progress_->setMaximumWidth(180);
   progress_->setAccessibleName(tr("Search"));
-  QSizePolicy stays = progress_->sizePolicy();
-  stays.setRetainSizeWhenHidden(true);
-  progress_->setSizePolicy(stays);
+  for (QWidget* widget : {static_cast<QWidget*>(progress_), static_cast<QWidget*>(stop_)}) {
+    QSizePolicy stays = widget->sizePolicy();
+    stays.setRetainSizeWhenHidden(true);
+    widget->setSizePolicy(stays);
+  }
   stop_->setAutoDefault(false);
   auto* line = new QHBoxLayout;
   line->setContentsMargins(12, 8, 12, 4);

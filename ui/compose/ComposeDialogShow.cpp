@@ -40,7 +40,6 @@ void ComposeDialog::showStarted() {
   progress_->setRange(0, 0);
   another_->setEnabled(false);
   use_->setEnabled(false);
-  stop_->setEnabled(true);
   list_->setBusy(true);
   patience_.start();
 }
@@ -48,7 +47,7 @@ void ComposeDialog::showStarted() {
 void ComposeDialog::showBusy(bool busy) {
   patience_.stop();
   progress_->setVisible(busy);
-  stop_->setEnabled(busy);
+  stop_->setVisible(busy);
   terrain_->setWaiting(busy);
 }
 

@@ -34,6 +34,23 @@ RowPlaces placesOf(const QRect& row, const QFont& font) {
   return places;
 }
 
+void paintBox(QPainter& painter, const QRect& box, bool ticked, const QColor& edge) {
+  const Theme& theme = rowTheme();
+  const QRectF square = QRectF(box).adjusted(0.5, 0.5, -0.5, -0.5);
+  painter.save();
+  painter.setRenderHint(QPainter::Antialiasing);
+  painter.setPen(QPen(edge, 1));
+  painter.setBrush(theme.panel);
+  painter.drawRoundedRect(square, 3, 3);
+  if (ticked) {
+    painter.setPen(QPen(theme.ink, 2, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    const QPointF tick[] = {square.topLeft() + QPointF(3, 7), square.topLeft() + QPointF(6, 10.5),
+                            square.topLeft() + QPointF(11, 3.5)};
+    painter.drawPolyline(tick, 3);
+  }
+  painter.restore();
+}
+
 std::vector<RowText> linesOf(const QStyleOptionViewItem& option, const QModelIndex& index) {
   const Theme& theme = rowTheme();
   return {{index.data().toString(), option.font, theme.ink},
@@ -48,15 +65,8 @@ void ComposedDelegate::paint(QPainter* painter, const QStyleOptionViewItem& opti
   const Theme& theme = rowTheme();
   paintRowGround(*painter, option);
   const RowPlaces places = placesOf(option.rect, option.font);
-  QStyleOptionButton box;
-  box.initFrom(&view_);
-  box.rect = places.box;
-  box.state = QStyle::State_None;
-  const bool open = index.data(kOpenRole).toBool();
-  if (!open)
-    box.state |= QStyle::State_Enabled;
-  box.state |= index.data(Qt::CheckStateRole).toInt() == Qt::Checked ? QStyle::State_On : QStyle::State_Off;
-  view_.style()->drawPrimitive(QStyle::PE_IndicatorCheckBox, &box, painter, nullptr);
+  paintBox(*painter, places.box, index.data(Qt::CheckStateRole).toInt() == Qt::Checked,
+           index.data(kOpenRole).toBool() ? theme.line : theme.inkSoft);
   matwright::paint(*painter, places.words, linesOf(option, index));
   painter->setFont(option.font);
   painter->setPen(theme.inkSoft);

@@ -77,7 +77,9 @@ TEST(Remedies, WhatIsNotAtHand) {
   ClassWishes wishes = shortWishes();
   const auto& movements = testing::knowledge()->catalogue.movements();
   const auto roller = std::find_if(movements.begin(), movements.end(), [](const Movement& movement) {
-    return movement.options.empty() && movement.props.contains(Prop::roller) && movement.props.size() == 1;
+    const auto needsIt = [&](const Option& option) { return propsOf(movement, &option) == PropSet{Prop::roller}; };
+    return movement.props == PropSet{Prop::roller} &&
+           std::all_of(movement.options.begin(), movement.options.end(), needsIt);
   });
   ASSERT_NE(roller, movements.end());
   wishes.include = {roller->id};
