@@ -52,12 +52,10 @@ ClassWishes usualWishes(const PlanDocument& document) {
 ComposeDialog::ComposeDialog(PlanDocument& document, QWidget* parent)
     : QDialog(parent), document_(document), composition_(document), form_(new WishesForm), status_(headingLabel({})),
       progress_(new QProgressBar), pages_(new QStackedWidget), found_(new QSplitter(Qt::Vertical)),
-      obstacles_(new ObstacleList),
-      terrain_(new ComposedTerrain(composition_.document(), [this](StepId step) { return composition_.isKept(step); })),
-      list_(new ComposedList(composition_)), about_(new AboutComposed(composition_)), seed_(new QSpinBox),
-      stop_(new QPushButton(tr("&Stop"))), another_(new QPushButton(tr("&Another Class"))), use_(new QPushButton),
-      close_(new QPushButton(tr("&Close"))), open_(new QPushButton(tr("&Open Wishes\u2026"))),
-      save_(new QPushButton(tr("Sa&ve Wishes\u2026"))) {
+      obstacles_(new ObstacleList), terrain_(new ComposedTerrain(composition_)), list_(new ComposedList(composition_)),
+      about_(new AboutComposed(composition_)), seed_(new QSpinBox), stop_(new QPushButton(tr("&Stop"))),
+      another_(new QPushButton(tr("&Another Class"))), use_(new QPushButton), close_(new QPushButton(tr("&Close"))),
+      open_(new QPushButton(tr("&Open Wishes\u2026"))), save_(new QPushButton(tr("Sa&ve Wishes\u2026"))) {
   auto* splitter = new QSplitter(Qt::Horizontal);
   splitter->addWidget(makeForm());
   splitter->addWidget(makeClass());
@@ -181,7 +179,6 @@ void ComposeDialog::connectParts() {
   connect(&composition_, &Composition::started, this, &ComposeDialog::showStarted);
   connect(&composition_, &Composition::progressed, this, &ComposeDialog::showProgress);
   connect(&composition_, &Composition::finished, this, &ComposeDialog::showFound);
-  connect(&composition_, &Composition::keptChanged, terrain_->viewport(), qOverload<>(&QWidget::update));
   connect(&composition_, &Composition::surroundingsChanged, this, [this] {
     form_->setKnowledge(document_.knowledge());
     form_->setPeople(document_.knowledge(), document_.roster());

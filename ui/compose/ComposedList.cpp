@@ -72,6 +72,8 @@ void ComposedList::refresh() {
       const TimedStep& timed = snapshot.evaluation->schedule.steps[place++];
       auto* item = new QStandardItem(movementName(*snapshot.knowledge, step.movement));
       QStringList second;
+      if (composition_.completes() && !composition_.isOpen(step.id))
+        second << tr("new");
       if (!step.option.empty())
         second << optionName(*snapshot.knowledge, step.movement, step.option);
       second << doseText(step.dose, timed.movement ? timed.movement->sides : Sides::together, step.onlySide);

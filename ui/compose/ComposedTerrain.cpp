@@ -16,17 +16,22 @@ constexpr double kZoomStep = 1.25, kClosest = 8;
 
 } // namespace
 
-ComposedTerrain::ComposedTerrain(PlanDocument& document, std::function<bool(StepId)> isKept, QWidget* parent)
-    : QAbstractScrollArea(parent), document_(document), isKept_(std::move(isKept)), typefaces_(typefacesFrom(font())) {
+ComposedTerrain::ComposedTerrain(Composition& composition, QWidget* parent)
+    : QAbstractScrollArea(parent), composition_(composition), document_(composition.document()),
+      typefaces_(typefacesFrom(font())) {
   setAccessibleName(tr("The composed class"));
   setFocusPolicy(Qt::StrongFocus);
   setFrameShape(QFrame::NoFrame);
   setHorizontalScrollBarPolicy(Qt::ScrollBarAsNeeded);
   viewport()->setMouseTracking(true);
   viewport()->setAutoFillBackground(false);
-  connect(&document, &PlanDocument::changed, this, &ComposedTerrain::takeClass);
+  connect(&document_, &PlanDocument::changed, this, &ComposedTerrain::takeClass);
   // Pictures go by the address of their pose, and poses of other knowledge may have those of the one before.
-  connect(&document, &PlanDocument::knowledgeChanged, this, [this] { figures_.clear(); });
+  connect(&document_, &PlanDocument::knowledgeChanged, this, [this] { figures_.clear(); });
+  connect(&composition_, &Composition::keptChanged, this, [this] {
+    viewport()->update();
+    tellCurrent();
+  });
   takeClass();
 }
 
@@ -85,11 +90,11 @@ QPointF ComposedTerrain::toViewport(QPointF terrain) const {
   return terrain + QPointF(geometry_.frame().gutter - horizontalScrollBar()->value(), -verticalScrollBar()->value());
 }
 
-// A needle with a round head, stuck into the upper edge of the block.
+// A needle with a round head, stuck into the upper edge of the block. Steps of the open class stay in any case.
 void ComposedTerrain::paintPins(QPainter& painter) const {
   const Theme& theme = themeFor(palette());
   for (const Block& block : geometry_.blocks()) {
-    if (!isKept_(block.id))
+    if (!composition_.isKept(block.id) || composition_.isOpen(block.id))
       continue;
     const QPointF foot(block.rect.center().x(), block.rect.top() + 5);
     painter.setPen(QPen(theme.ink, 1.8));
@@ -111,6 +116,10 @@ void ComposedTerrain::paintEvent(QPaintEvent*) {
     accent.current = current_;
     accent.focused = hasFocus();
   }
+  if (composition_.completes())
+    for (const Block& block : geometry_.blocks())
+      if (!composition_.isOpen(block.id))
+        accent.ghosts.push_back(block.id);
   const QRectF visible(horizontalScrollBar()->value(), verticalScrollBar()->value(), geometry_.frame().along(),
                        viewport()->height());
   painter.save();
@@ -152,7 +161,7 @@ void ComposedTerrain::tellCurrent() {
     return setAccessibleDescription({});
   const QString spoken = spokenStep({document_.snapshot(), document_.knowledge(), document_.roster(), scene_},
                                     static_cast<std::size_t>(at - scene_.steps.begin()));
-  setAccessibleDescription(isKept_(*current_) ? tr("%1, stays").arg(spoken) : spoken);
+  setAccessibleDescription(composition_.isKept(*current_) ? tr("%1, stays").arg(spoken) : spoken);
 }
 
 QString ComposedTerrain::toolTipAt(QPointF viewport) const {

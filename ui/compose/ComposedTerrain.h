@@ -1,23 +1,23 @@
 #pragma once
 
-#include "ui/document/PlanDocument.h"
+#include "ui/compose/Composition.h"
 #include "ui/timeline/StepFigure.h"
 #include "ui/timeline/TerrainPainter.h"
 
 #include <QAbstractScrollArea>
-#include <functional>
 
 namespace matwright {
 
-// A composed class as a terrain in which steps are chosen and nothing is changed. Kept steps have a pin.
+// A composed class as a terrain in which steps are chosen and nothing is changed. Kept steps have a pin; what is added
+// to a class that is there has a dashed outline.
 //
 // A click, Left and Right, Home and End choose a step. Ctrl+wheel, Ctrl++ and Ctrl+- zoom, Ctrl+0 shows all.
 class ComposedTerrain : public QAbstractScrollArea {
   Q_OBJECT
 
 public:
-  // The document must outlive the view. `isKept` is asked while painting.
-  ComposedTerrain(PlanDocument& document, std::function<bool(StepId)> isKept, QWidget* parent = nullptr);
+  // The composition must outlive the view.
+  explicit ComposedTerrain(Composition& composition, QWidget* parent = nullptr);
 
   void setWaiting(bool waiting); // another class is being looked for
   std::optional<StepId> current() const { return current_; }
@@ -53,8 +53,8 @@ private:
   QString toolTipAt(QPointF viewport) const;
   void tellCurrent();
 
-  PlanDocument& document_;
-  std::function<bool(StepId)> isKept_;
+  Composition& composition_;
+  PlanDocument& document_; // of the composition
   std::optional<StepId> current_;
   bool waiting_ = false;
   double zoom_ = 1;
