@@ -54,6 +54,29 @@ void addThreshold(Tree& tree, const Caution& caution, const Threshold& threshold
            threshold.amount);
 }
 
+template <class Enum> Tree shareTree(const std::array<Share, kWordCount<Enum>>& shares) {
+  Tree tree = Tree::object();
+  for (std::size_t i = 0; i < shares.size(); ++i)
+    if (shares[i].time > Seconds{})
+      tree.set(word(static_cast<Enum>(i)), Tree::object()
+                                               .set("seconds", rounded(shares[i].time))
+                                               .set("effortSeconds", std::round(shares[i].effortSeconds)));
+  return tree;
+}
+
+Tree remarkTree(const Remark& remark, const Knowledge& knowledge, const ClassPlan& plan) {
+  constexpr const char* kinds[] = {"before-prerequisite", "sides-uneven",      "over-target",
+                                   "under-target",        "bend-without-arch", "empty-section"};
+  Tree tree = Tree::object();
+  tree.set("kind", kinds[static_cast<std::size_t>(remark.kind)])
+      .set("text", remarkText(remark, knowledge, plan).toStdString());
+  if (remark.step)
+    tree.set("step", static_cast<double>(remark.step->value));
+  return tree;
+}
+
+} // namespace
+
 Tree cautionTree(const Caution& caution, const Knowledge& knowledge, const LoadedClass& loaded,
                  const Evaluation& evaluation) {
   constexpr const char* kinds[] = {"rule",  "unknown-movement", "unknown-option", "unknown-condition", "unknown-person",
@@ -93,29 +116,6 @@ Tree cautionTree(const Caution& caution, const Knowledge& knowledge, const Loade
     tree.set("name", caution.name);
   return tree;
 }
-
-template <class Enum> Tree shareTree(const std::array<Share, kWordCount<Enum>>& shares) {
-  Tree tree = Tree::object();
-  for (std::size_t i = 0; i < shares.size(); ++i)
-    if (shares[i].time > Seconds{})
-      tree.set(word(static_cast<Enum>(i)), Tree::object()
-                                               .set("seconds", rounded(shares[i].time))
-                                               .set("effortSeconds", std::round(shares[i].effortSeconds)));
-  return tree;
-}
-
-Tree remarkTree(const Remark& remark, const Knowledge& knowledge, const ClassPlan& plan) {
-  constexpr const char* kinds[] = {"before-prerequisite", "sides-uneven",      "over-target",
-                                   "under-target",        "bend-without-arch", "empty-section"};
-  Tree tree = Tree::object();
-  tree.set("kind", kinds[static_cast<std::size_t>(remark.kind)])
-      .set("text", remarkText(remark, knowledge, plan).toStdString());
-  if (remark.step)
-    tree.set("step", static_cast<double>(remark.step->value));
-  return tree;
-}
-
-} // namespace
 
 Tree checkTree(const Knowledge& knowledge, const LoadedClass& loaded, const Evaluation& evaluation) {
   const Schedule& schedule = evaluation.schedule;

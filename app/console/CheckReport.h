@@ -11,4 +11,8 @@ Tree checkTree(const Knowledge& knowledge, const LoadedClass& loaded, const Eval
 // The same for people to read.
 std::string checkText(const Knowledge& knowledge, const LoadedClass& loaded, const Evaluation& evaluation);
 
+// One caution on the class that is given, as `check --json` has it.
+Tree cautionTree(const Caution& caution, const Knowledge& knowledge, const LoadedClass& loaded,
+                 const Evaluation& evaluation);
+
 } // namespace matwright

@@ -19,6 +19,7 @@ int figureCommand(const Arguments& arguments);
 int redFlagsCommand(const Arguments& arguments);
 int loadCommand(const Arguments& arguments);
 int listCommand(const Arguments& arguments);
+int replaceCommand(const Arguments& arguments);
 int sopCommand(const Arguments& arguments);
 int tidyCommand(const Arguments& arguments);
 int validateCommand(const Arguments& arguments);

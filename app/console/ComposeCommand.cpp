@@ -17,15 +17,21 @@ std::nullopt_t complainOf(const std::string& what) {
   return std::nullopt;
 }
 
-// Whether all that is to be left out is there to be left out: under a wrong id it would be chosen.
-bool leavesOutWhatThereIs(const Knowledge& knowledge, const ClassWishes& wishes, const std::string& file) {
+// Whether what is to be left out, and who is to come, is there: under a wrong id movements would be chosen, and nobody
+// would be looked out for.
+bool spareWhatTheyMean(const Knowledge& knowledge, const ClassWishes& wishes, std::span<const Person> roster,
+                       const std::string& file) {
   bool all = true;
+  const auto miss = [&](const char* list, std::size_t at, const char* expected, const std::string& id) {
+    complain(Error{ErrorCode::unknownReference, file, list + std::to_string(at), expected, id});
+    all = false;
+  };
   for (std::size_t i = 0; i < wishes.leaveOut.size(); ++i)
-    if (!knowledge.catalogue.find(wishes.leaveOut[i])) {
-      complain(Error{ErrorCode::unknownReference, file, "/leaveOut/" + std::to_string(i), "a movement of the catalogue",
-                     wishes.leaveOut[i].value});
-      all = false;
-    }
+    if (!knowledge.catalogue.find(wishes.leaveOut[i]))
+      miss("/leaveOut/", i, "a movement of the catalogue", wishes.leaveOut[i].value);
+  for (std::size_t i = 0; i < wishes.people.size(); ++i)
+    if (!findPerson(roster, wishes.people[i]))
+      miss("/people/", i, "a person of the studio", wishes.people[i].value);
   return all;
 }
 
@@ -111,11 +117,11 @@ std::optional<Beginning> beginningOf(const Arguments& arguments, const Knowledge
   if (section && !complete)
     return complainOf("--section: only with --complete");
   auto wishes = wishesOf(arguments);
-  if (!wishes || !leavesOutWhatThereIs(knowledge, *wishes, arguments.free.front()))
+  if (!wishes)
     return std::nullopt;
   Beginning beginning{std::move(*wishes), {}, {}, {}, {}};
   auto roster = loadRoster(arguments.free.front(), arguments.all("--people"), beginning.wishes.people);
-  if (!roster)
+  if (!roster || !spareWhatTheyMean(knowledge, beginning.wishes, *roster, arguments.free.front()))
     return std::nullopt;
   beginning.roster = std::move(*roster);
   ClassPlan& plan = beginning.kept.value;
@@ -165,10 +171,11 @@ int composeCommand(const Arguments& arguments) {
       complain(written.error());
       return kBadInput;
     }
-  const ComposeReport report{*knowledge, beginning->wishes, beginning->roster, beginning->day, *result};
+  const ComposeReport report{*knowledge, beginning->wishes, beginning->roster,         beginning->day,
+                             *result,    beginning->unlike, arguments.has("--explain")};
   for (const std::string& obstacle : obstacleTexts(report))
     complainOf(obstacle);
-  std::cout << (arguments.has("--json") ? composeTree(report).text() : composeText(report, arguments.has("--explain")));
+  std::cout << (arguments.has("--json") ? composeTree(report).text() : composeText(report));
   return isComposed ? kFine : kNoClass;
 }
 

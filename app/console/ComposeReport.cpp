@@ -4,6 +4,7 @@
 #include "ui/text/ComposeText.h"
 #include "ui/text/VocabularyText.h"
 
+#include <algorithm>
 #include <cmath>
 #include <sstream>
 
@@ -70,20 +71,6 @@ Tree shortfallTree(const Shortfall& shortfall) {
   return tree;
 }
 
-Tree reasonTree(const ComposeReason& reason) {
-  Tree tree = Tree::object();
-  tree.set("reason", plain(reason.kind));
-  put(tree, "movement", reason.movement);
-  putWord(tree, "region", reason.region);
-  putWord(tree, "spine", reason.spine);
-  putWord(tree, "skill", reason.skill);
-  putWord(tree, "prop", reason.prop);
-  put(tree, "person", reason.person);
-  if (reason.rule)
-    put(tree, "rule", reason.rule->id);
-  return tree;
-}
-
 Tree costTree(const ComposeCost& cost) {
   Tree tree = Tree::object();
   for (std::size_t i = 0; i < cost.parts.size(); ++i)
@@ -91,18 +78,34 @@ Tree costTree(const ComposeCost& cost) {
   return tree.set("total", rounded(cost.total()));
 }
 
-std::vector<ComposeReasons> reasonsIn(const ComposeReport& report) {
-  return reasonsFor(report.knowledge, report.wishes, report.roster, report.day, report.result.plan,
-                    report.result.chosen);
+bool isChosen(const ComposeReport& report, StepId step) {
+  return std::find(report.result.chosen.begin(), report.result.chosen.end(), step) != report.result.chosen.end();
 }
 
-const ComposeReasons* reasonsOf(const std::vector<ComposeReasons>& all, StepId step) {
-  const auto at = std::find_if(all.begin(), all.end(), [&](const ComposeReasons& each) { return each.step == step; });
-  return at == all.end() ? nullptr : &*at;
+std::optional<Reasons> reasonsOf(const ComposeReport& report, StepId step) {
+  if (!report.explained || !isChosen(report, step))
+    return std::nullopt;
+  return reasonsFor(report.knowledge, report.wishes, report.roster, report.day, report.result.plan,
+                    report.result.chosen, step, report.unlike);
+}
+
+Tree reasonsTree(const Reasons& reasons) {
+  Tree neededBy = Tree::list(), shares = Tree::object();
+  for (const MovementId& id : reasons.neededBy)
+    neededBy.add(id.value);
+  for (const ReasonShare& share : reasons.shares)
+    shares.set(word(share.part), rounded(share.seconds));
+  Tree tree = Tree::object();
+  tree.set("included", reasons.included).set("neededBy", std::move(neededBy)).set("others", reasons.others);
+  if (!reasons.instead)
+    return tree;
+  put(tree, "instead", reasons.instead->id);
+  if (reasons.option)
+    put(tree, "insteadOption", reasons.option->id);
+  return tree.set("shares", std::move(shares)).set("worse", rounded(reasons.worse));
 }
 
 Tree stepsTree(const ComposeReport& report, const Schedule& schedule) {
-  const auto reasons = reasonsIn(report);
   Tree steps = Tree::list();
   for (const TimedStep& timed : schedule.steps) {
     const Step& step = *findStep(report.result.plan, timed.id);
@@ -114,14 +117,9 @@ Tree stepsTree(const ComposeReport& report, const Schedule& schedule) {
         .set("begin", rounded(timed.begin))
         .set("finish", rounded(timed.finish));
     put(tree, "option", step.option);
-    const ComposeReasons* chosen = reasonsOf(reasons, step.id);
-    tree.set("chosen", chosen != nullptr);
-    if (chosen) {
-      Tree why = Tree::list();
-      for (const ComposeReason& reason : chosen->reasons)
-        why.add(reasonTree(reason));
-      tree.set("why", std::move(why));
-    }
+    tree.set("chosen", isChosen(report, step.id));
+    if (const auto reasons = reasonsOf(report, step.id))
+      tree.set("why", reasonsTree(*reasons).set("text", text(*reasons, namesIn(report)).toStdString()));
     steps.add(std::move(tree));
   }
   return steps;
@@ -134,9 +132,8 @@ Tree levelTree(const Evaluation& evaluation) {
   return tree;
 }
 
-void printSteps(std::ostream& out, const ComposeReport& report, const Schedule& schedule, bool explained) {
+void printSteps(std::ostream& out, const ComposeReport& report, const Schedule& schedule) {
   const ClassPlan& plan = report.result.plan;
-  const auto reasons = explained ? reasonsIn(report) : std::vector<ComposeReasons>{};
   std::size_t section = plan.sections.size();
   for (const TimedStep& timed : schedule.steps) {
     if (timed.section != section) {
@@ -151,8 +148,8 @@ void printSteps(std::ostream& out, const ComposeReport& report, const Schedule& 
     out << ", "
         << doseText(step.dose, timed.movement ? timed.movement->sides : Sides::together, step.onlySide).toStdString()
         << '\n';
-    if (const ComposeReasons* chosen = reasonsOf(reasons, step.id))
-      out << "         " << text(*chosen, namesIn(report)).toStdString() << '\n';
+    if (const auto reasons = reasonsOf(report, step.id))
+      out << "         " << text(*reasons, namesIn(report)).toStdString() << '\n';
   }
 }
 
@@ -203,7 +200,7 @@ Tree composeTree(const ComposeReport& report) {
       .set("cautionCounts", levelTree(evaluation));
 }
 
-std::string composeText(const ComposeReport& report, bool explained) {
+std::string composeText(const ComposeReport& report) {
   const ComposeResult& result = report.result;
   std::ostringstream out;
   out << result.plan.name << ": " << text(result.status).toStdString();
@@ -214,7 +211,7 @@ std::string composeText(const ComposeReport& report, bool explained) {
   const Evaluation evaluation = evaluate(report.knowledge, result.plan, report.roster, report.day);
   out << ", " << clock(evaluation.schedule.length).toStdString() << " of " << clock(result.plan.target).toStdString()
       << ", " << evaluation.schedule.changes << " changes of position, seed " << report.wishes.seed << '\n';
-  printSteps(out, report, evaluation.schedule, explained);
+  printSteps(out, report, evaluation.schedule);
   out << "  " << text(result.cost).toStdString() << '\n';
   for (const Shortfall& shortfall : result.shortfalls)
     out << "  less than wished: " << text(shortfall).toStdString() << '\n';

@@ -1,5 +1,6 @@
 #include "core/compose/Compose.h"
 
+#include "core/compose/Bans.h"
 #include "core/compose/ComposeCheck.h"
 #include "core/compose/FillSearch.h"
 #include "core/compose/Obstacles.h"
@@ -11,7 +12,9 @@
 namespace matwright {
 namespace {
 
-constexpr int kMostBans = 12;               // searches that were in vain because of what only a whole class shows
+constexpr int kMostVain = 12;               // searches that were in vain because of what only a whole class shows
+constexpr int kMostVainRelaxed = 4;         // the same for one wish less
+constexpr double kSharePerVain = 0.25;      // of the evaluations, for another one at the least
 constexpr double kSharePerRelaxation = 0.1; // of the evaluations
 
 Seconds seconds(std::int64_t milliseconds) { return Seconds(static_cast<double>(milliseconds) / 1000); }
@@ -42,15 +45,16 @@ public:
 
 private:
   void search(const Group& group) {
-    std::vector<Ban> bans;
-    for (;;) {
-      const Offer offer = offerFor(knowledge_, wishes_, group, kept_, unlike_, bans);
+    for (int vain = 0;; ++vain) {
+      const Offer offer = offerFor(knowledge_, wishes_, group, kept_, unlike_, bans_);
       result_.obstacles = proofsAgainst(wishes_, offer);
       if (!result_.obstacles.empty()) {
-        result_.status = ComposeStatus::impossible;
+        // What was banned might do in another class.
+        result_.status = bans_.empty() ? ComposeStatus::impossible : ComposeStatus::notFound;
         return;
       }
-      const FillAnswer answer = solveFill(offer.problem, limitsFor(limits_.evaluations - result_.evaluations));
+      const FillAnswer answer = solveFill(offer.problem, limitsFor(std::max(limits_.evaluations - result_.evaluations,
+                                                                            vain > 0 ? share(kSharePerVain) : 0)));
       result_.evaluations += answer.evaluations;
       result_.stopped = answer.stopped;
       if (!answer.filling) {
@@ -58,16 +62,25 @@ private:
         return;
       }
       const ClassPlan plan = planOf(offer, *answer.filling);
-      if (ban(group, plan, bans)) {
-        if (bans.size() > kMostBans || result_.evaluations >= limits_.evaluations || answer.stopped)
-          return; // not found
-        continue;
+      if (!bringsCautions(wishes_, plan)) {
+        take(offer, answer, plan);
+        return;
       }
-      if (!result_.obstacles.empty())
-        return; // what it lacks no choice can mend
-      take(offer, answer, plan);
-      return;
+      if (answer.stopped) {
+        result_.status = ComposeStatus::cancelled;
+        return;
+      }
+      const std::vector<Ban> more = bansAfter(knowledge_, wishes_, group, kept_, plan);
+      if (more.empty())
+        tellWhoIsKeptOut(group, plan);
+      if (more.empty() || vain == kMostVain)
+        return; // not found
+      bans_.insert(bans_.end(), more.begin(), more.end());
     }
+  }
+
+  std::int64_t share(double part) const {
+    return std::max<std::int64_t>(1, static_cast<std::int64_t>(part * static_cast<double>(limits_.evaluations)));
   }
 
   FillLimits limitsFor(std::int64_t evaluations) const {
@@ -104,39 +117,26 @@ private:
     return plan;
   }
 
-  // Whether the class has to be searched for again, without what brought a `leave out` caution that only a whole class
-  // shows. An obstacle is told where nobody chosen brought it.
-  bool ban(const Group& group, const ClassPlan& plan, std::vector<Ban>& bans) {
-    const std::vector<ComposeBreachAt> breaches = breachesOf(knowledge_, wishes_, roster_, day_, kept_, plan);
-    if (breaches.empty())
-      return false;
+  // Whether the whole class shows what its steps and ways alone do not.
+  bool bringsCautions(const ClassWishes& wishes, const ClassPlan& plan) const {
+    const std::vector<ComposeBreachAt> breaches = breachesOf(knowledge_, wishes, roster_, day_, kept_, plan);
     const auto isCaution = [](const ComposeBreachAt& each) { return each.breach == ComposeBreach::caution; };
     if (!std::all_of(breaches.begin(), breaches.end(), isCaution))
       std::abort(); // the search does not do what it says
+    return !breaches.empty();
+  }
+
+  // By what is said of the class as a whole; no choice can mend it.
+  void tellWhoIsKeptOut(const Group& group, const ClassPlan& plan) {
     const std::vector<PersonId> people = group.ids();
-    bool banned = false;
-    for (const Caution& caution : outcomeOf(knowledge_, group, plan).cautions) {
-      if (caution.level != Level::leaveOut)
-        continue;
-      const std::optional<PersonId> person =
-          caution.person == Finding::kNone ? std::nullopt : std::optional(people[caution.person]);
-      const Step* step = caution.step && !findStep(kept_, *caution.step) ? findStep(plan, *caution.step) : nullptr;
-      if (step) {
-        const Movement* movement = knowledge_.catalogue.find(step->movement);
-        bans.push_back({{movement, findOption(*movement, step->option), step->dose}, caution.rule, person});
-        banned = true;
+    for (const Caution& caution : outcomeOf(knowledge_, group, plan).cautions)
+      if (caution.level == Level::leaveOut && !caution.step) {
+        Obstacle& obstacle = result_.obstacles.emplace_back();
+        obstacle.kind = ObstacleKind::personKeptOut;
+        obstacle.rule = caution.rule;
+        if (caution.person != Finding::kNone)
+          obstacle.person = people[caution.person];
       }
-    }
-    if (!banned)
-      for (const Caution& caution : outcomeOf(knowledge_, group, plan).cautions)
-        if (caution.level == Level::leaveOut && !caution.step) {
-          Obstacle& obstacle = result_.obstacles.emplace_back();
-          obstacle.kind = ObstacleKind::personKeptOut;
-          obstacle.rule = caution.rule;
-          if (caution.person != Finding::kNone)
-            obstacle.person = people[caution.person];
-        }
-    return banned;
   }
 
   void take(const Offer& offer, const FillAnswer& answer, const ClassPlan& plan) {
@@ -172,19 +172,38 @@ private:
 
   void findWhatIsInTheWay() {
     for (const Relaxed& relaxed : relaxations(knowledge_, wishes_)) {
-      const Group group(knowledge_, relaxed.wishes.people, roster_, day_);
-      const Offer offer = offerFor(knowledge_, relaxed.wishes, group, kept_, unlike_, {});
-      FillLimits limits = limitsFor(std::max<std::int64_t>(
-          1, static_cast<std::int64_t>(kSharePerRelaxation * static_cast<double>(limits_.evaluations))));
+      if (isFoundBy(relaxed))
+        result_.obstacles.push_back(relaxed.obstacle);
+      if (hasToStop_)
+        return;
+    }
+  }
+
+  bool isFoundBy(const Relaxed& relaxed) {
+    const Group group(knowledge_, relaxed.wishes.people, roster_, day_);
+    std::vector<Ban> bans;
+    if (relaxed.obstacle.wish != Wish::people)
+      bans = bans_;
+    for (int vain = 0; vain <= kMostVainRelaxed; ++vain) {
+      const Offer offer = offerFor(knowledge_, relaxed.wishes, group, kept_, unlike_, bans);
+      FillLimits limits = limitsFor(share(kSharePerRelaxation));
       limits.firstOnly = true;
       limits.progress = {};
       const FillAnswer answer = solveFill(offer.problem, limits);
       result_.evaluations += answer.evaluations;
-      if (answer.filling)
-        result_.obstacles.push_back(relaxed.obstacle);
-      if (answer.stopped)
-        return;
+      hasToStop_ = answer.stopped;
+      if (!answer.filling)
+        return false;
+      ClassPlan plan = planOf(offer, *answer.filling);
+      plan.people = relaxed.wishes.people;
+      if (!bringsCautions(relaxed.wishes, plan))
+        return true;
+      const std::vector<Ban> more = bansAfter(knowledge_, relaxed.wishes, group, kept_, plan);
+      if (more.empty() || hasToStop_)
+        return false;
+      bans.insert(bans.end(), more.begin(), more.end());
     }
+    return false;
   }
 
   const Knowledge& knowledge_;
@@ -194,6 +213,8 @@ private:
   ClassPlan kept_;
   const ComposeLimits& limits_;
   std::span<const MovementId> unlike_;
+  std::vector<Ban> bans_;
+  bool hasToStop_ = false; // while it is found out what is in the way
   ComposeResult result_;
 };
 

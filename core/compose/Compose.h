@@ -29,7 +29,7 @@
 //                    extension, side bend and rotation, as far as anything that may be chosen works it
 //   variety          40 s for a movement that the last class had, half for the one before, a third for the one before
 //                    that, and so on; once a movement
-//   screening        for each caution that a step or way brings: 45 s to ask first, 15 s to adapt, 4 s to watch
+//   screening        for each caution that a step or way brings: 90 s to ask first, 30 s to adapt, 5 s to watch
 //   asWritten        6 s for an option that the challenge does not ask for, 4 s for a dose that is not the usual one
 //   fetching         20 s for each prop that the class needs
 //
@@ -103,7 +103,8 @@ struct Shortfall {
 enum class ComposeStatus {
   composed,   // a class that keeps all of it
   impossible, // proven: no class does; `obstacles` says why
-  notFound,   // none was found and it is not proven that there is none; `obstacles` says without what one was
+  notFound,   // none was found and it is not proven that there is none; `obstacles` says without what one was, and
+              // what is to be left out by cautions that only whole classes show
   cancelled,  // `stop` said so, and there was no class yet
 };
 

@@ -20,6 +20,8 @@ class Search {
 public:
   Search(const FillProblem& problem, const FillLimits& limits)
       : problem_(problem), limits_(limits), scale_(problem), moves_(problem, limits.seed) {}
+  Search(const Search&) = delete;
+  Search& operator=(const Search&) = delete;
 
   FillAnswer run() {
     const Filling kept = keptIn(problem_);
@@ -30,8 +32,10 @@ public:
         anneal(Filling(*answer_.filling), kWarm, share(kWarmShare));
         anneal(Filling(*answer_.filling), kMild, share(kMildShare));
       }
-      while (!answer_.filling && !isOver())
+      for (std::int64_t before = -1; !answer_.filling && !isOver() && answer_.evaluations > before + 1;) {
+        before = answer_.evaluations; // one more, and there is nothing to change
         anneal(kept, kHot, share(kHotShare));
+      }
       if (answer_.filling)
         descend();
     }
@@ -50,8 +54,8 @@ private:
   // Its price, or nothing where that is above `dearest`; the answer learns of it.
   std::optional<std::int64_t> weigh(const Filling& filling, std::int64_t dearest) {
     const FillWeight* weight = scale_.weigh(filling, dearest);
-    if (++answer_.evaluations % kBetweenQuestions == 0 && limits_.stop && *limits_.stop && (*limits_.stop)())
-      answer_.stopped = true;
+    if (++answer_.evaluations % kBetweenQuestions == 0)
+      stop_();
     if (answer_.evaluations % kBetweenReports == 0)
       report();
     if (!weight)
@@ -73,7 +77,7 @@ private:
     for (std::size_t width : {kNarrow, kWide}) {
       if (answer_.filling || isOver())
         return;
-      for (const Filling& built : builtFillings(problem_, {width, limits_.seed, limits_.stop}))
+      for (const Filling& built : builtFillings(problem_, {width, limits_.seed, &stop_}))
         weigh(built, FillScale::kAny);
     }
   }
@@ -153,8 +157,15 @@ private:
       }
   }
 
+  // Whether to stop: once told so it is not asked again.
+  bool asksToStop() {
+    answer_.stopped = answer_.stopped || (limits_.stop && *limits_.stop && (*limits_.stop)());
+    return answer_.stopped;
+  }
+
   const FillProblem& problem_;
   const FillLimits& limits_;
+  const std::function<bool()> stop_ = [this] { return asksToStop(); };
   FillScale scale_;
   FillMoves moves_;
   FillAnswer answer_;

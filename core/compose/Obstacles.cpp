@@ -103,9 +103,9 @@ private:
     obstacles_.push_back(obstacle);
   }
 
-  std::int64_t leastOfKept(const std::vector<int>& section) const {
+  // `before` is the family of what was kept before the section: its next one is cued in half even there.
+  std::int64_t leastOfKept(const std::vector<int>& section, int& before) const {
     std::int64_t sum = 0;
-    int before = -1;
     for (int item : section) {
       const FillItem& each = problem_.items[item];
       sum += (before == each.family ? each.cue / 2 : each.cue) + problem_.settle + each.work;
@@ -116,8 +116,9 @@ private:
 
   void holdLengths() {
     std::int64_t kept = 0;
+    int before = -1;
     for (std::size_t i = 0; i < problem_.sections.size(); ++i) {
-      const std::int64_t least = leastOfKept(problem_.kept[i]);
+      const std::int64_t least = leastOfKept(problem_.kept[i], before);
       kept += least;
       if (least > problem_.sections[i].most)
         tell(ObstacleKind::keptTooLong, least, 0, wishes_.sections[i].length, i);

@@ -11,7 +11,7 @@
 namespace matwright {
 namespace {
 
-constexpr std::int64_t kAskFirst = 45'000, kAdapt = 15'000, kWatch = 4'000;
+constexpr std::int64_t kAskFirst = 90'000, kAdapt = 30'000, kWatch = 5'000;
 constexpr std::int64_t kOtherOption = 6'000, kOtherDose = 4'000;
 constexpr std::int64_t kInLastClass = 40'000;
 constexpr std::size_t kOptions = 3; // of one movement
@@ -29,18 +29,6 @@ std::int64_t screeningCost(Level level) {
     break;
   }
   return kWatch;
-}
-
-// The usual dose and, where there is room, a little less and a little more.
-std::vector<Dose> dosesNear(const Dose& usual) {
-  std::vector<Dose> doses{usual};
-  const auto [by, least] = usual.unit == DoseUnit::repetitions ? std::pair(2, 4)
-                           : usual.unit == DoseUnit::breaths   ? std::pair(1, 3)
-                                                               : std::pair(10, 15);
-  for (int amount : {usual.amount - by, usual.amount + by})
-    if (amount >= least && amount <= Dose::kMost)
-      doses.push_back({amount, usual.unit});
-  return doses;
 }
 
 // A row of what is screened on its own: a choice, or a way.
@@ -152,8 +140,10 @@ private:
     for (std::size_t i = 0; i < steps.size(); ++i)
       steps[i].id = StepId{static_cast<std::int64_t>(i) + 1};
     schedule_ = scheduleOf(knowledge_.catalogue, knowledge_.transitions, group_.ways(), all);
-    for (TimedStep& timed : schedule_.steps)
+    for (TimedStep& timed : schedule_.steps) {
       timed.way = {};
+      timed.reachable = !timed.movement || isDoneOnBothSides(*timed.movement);
+    }
     facts_ = factsOf(knowledge_, schedule_);
     countRecent(unlike);
     for (std::size_t i = 0; i < steps.size(); ++i)
@@ -164,6 +154,12 @@ private:
       for (std::size_t i = 0; i < section.steps.size(); ++i)
         items.push_back(static_cast<int>(next++));
     }
+  }
+
+  // Whether there is a way from its first side to the second, where it needs one.
+  bool isDoneOnBothSides(const Movement& movement) const {
+    return movement.sides != Sides::each ||
+           group_.ways().between(movement.end, knowledge_.transitions.mirrored(movement.start));
   }
 
   void countRecent(std::span<const MovementId> unlike) {
@@ -345,6 +341,17 @@ private:
 };
 
 } // namespace
+
+std::vector<Dose> dosesNear(const Dose& usual) {
+  std::vector<Dose> doses{usual};
+  const auto [by, least] = usual.unit == DoseUnit::repetitions ? std::pair(2, 4)
+                           : usual.unit == DoseUnit::breaths   ? std::pair(1, 3)
+                                                               : std::pair(10, 15);
+  for (int amount : {usual.amount - by, usual.amount + by})
+    if (amount >= least && amount <= Dose::kMost)
+      doses.push_back({amount, usual.unit});
+  return doses;
+}
 
 bool needsWall(const Movement& movement, const Option* option) {
   const KeyPoses& poses = posesOf(movement, option);

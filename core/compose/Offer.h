@@ -17,6 +17,9 @@ struct Offered {
   friend bool operator==(const Offered&, const Offered&) = default;
 };
 
+// The usual dose and, where there is room, a little less and a little more.
+std::vector<Dose> dosesNear(const Dose& usual);
+
 // Why a movement may not be chosen in any option.
 struct OfferBlock {
   ObstacleKind kind{}; // bothWays to noWayTo

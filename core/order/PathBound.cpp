@@ -7,6 +7,7 @@
 namespace matwright {
 namespace {
 
+constexpr int kIdealsAtOnce = 1024;           // whose arcs are read between two questions
 constexpr std::int64_t kLargestSum = 1 << 26; // of what a whole order may cost, scaled
 
 } // namespace
@@ -90,12 +91,20 @@ bool PathBound::use(Pattern pattern, SearchEffort& effort) {
   }
   arcOfMove_.clear();
   for (int ideal = 0; ideal < pattern_.ideals() && !arc_.empty(); ++ideal) {
+    if (ideal % kIdealsAtOnce == 0 && effort.ask())
+      return false;
     const Pattern::Ideal& range = pattern_.ideal(ideal);
     for (const auto* move = pattern_.movesBegin(ideal); move != pattern_.movesEnd(ideal); ++move)
       arcOfMove_.push_back(leastArc(move->item, range.shortest,
                                     range.longest - (pattern_.hasAll() ? 0 : ground_->lengthOf(move->item))));
   }
-  table_.assign(cells, kNever);
+  table_.clear();
+  table_.reserve(cells);
+  while (table_.size() < cells) {
+    table_.resize(std::min(cells, table_.size() + kCellsAtOnce), kNever);
+    if (effort.ask())
+      return false;
+  }
   return compute(effort);
 }
 

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <bit>
-#include <numeric>
 
 namespace matwright {
 namespace {
@@ -135,11 +134,17 @@ std::uint64_t PatternBound::closedMask(std::uint64_t mask, int place) const {
 bool PatternBound::enumerate(const PatternBound* coarser, OrderCost upper, std::size_t mostMarks,
                              SearchEffort& effort) {
   MarkIndex index(masks_);
+  const std::size_t most = mostMarks + places_ + movers_.size() + 2; // one mark adds at most so many before it is asked
+  masks_.reserve(most);
+  closed_.reserve(most * places_);
+  next_.reserve(most * movers_.size());
   masks_.push_back(~std::uint64_t{0}); // kLeftOut; no mask of true members is the same, and it is not looked up
   closed_.assign(places_, kLeftOut);
   next_.assign(movers_.size(), kLeftOut);
   std::vector<std::int32_t> reached(places_, kNever); // marks x places
   std::vector<int> coarse{0};                         // the coarser bound's mark, by mark
+  reached.reserve(most * places_);                    // to copy as much when it grows would take too long at a stretch
+  coarse.reserve(most);
   std::vector<std::vector<int>> waiting(members_.size() + 1);
   std::vector<std::int32_t> from(places_);
   // The mark of a mask that was come to at a place, where that is worth while.
@@ -223,32 +228,37 @@ void PatternBound::leastFrom(int mark, std::vector<std::int32_t>& begin) const {
 }
 
 bool PatternBound::compute(SearchEffort& effort) {
-  std::vector<int> sorted(masks_.size() - 1);
-  std::iota(sorted.begin(), sorted.end(), 1);
-  std::stable_sort(sorted.begin(), sorted.end(),
-                   [&](int a, int b) { return std::popcount(masks_[a]) > std::popcount(masks_[b]); });
-  rest_.assign(masks_.size() * places_, kNever);
-  std::vector<std::int32_t> begin(places_);
-  for (int mark : sorted) {
-    std::int32_t* rest = rest_.data() + static_cast<std::size_t>(mark) * places_;
-    const bool all = std::popcount(masks_[mark]) == static_cast<int>(members_.size());
-    if (all)
-      for (int place = 0; place < places_; ++place)
-        rest[place] = begin[place] = ground_->finish[place] < kFar
-                                         ? static_cast<std::int32_t>(ground_->finish[place] - prices_[place] - shift_)
-                                         : kNever;
-    else
-      leastFrom(mark, begin);
-    for (int to = 0; to < places_; ++to) {
-      if (begin[to] >= kNever)
-        continue;
-      const std::int32_t* ways = ways_.data() + static_cast<std::size_t>(to) * places_;
-      for (int from = 0; from < places_; ++from)
-        rest[from] = std::min(rest[from], ways[from] + begin[to]);
-    }
-    if (effort.spend())
+  std::vector<std::vector<int>> bySize(members_.size() + 1); // marks
+  for (std::size_t mark = 1; mark < masks_.size(); ++mark)
+    bySize[std::popcount(masks_[mark])].push_back(static_cast<int>(mark));
+  rest_.clear();
+  rest_.reserve(masks_.size() * places_);
+  while (rest_.size() < masks_.size() * places_) {
+    rest_.resize(std::min(masks_.size() * places_, rest_.size() + kCellsAtOnce), kNever);
+    if (effort.ask())
       return false;
   }
+  std::vector<std::int32_t> begin(places_);
+  for (std::size_t size = bySize.size(); size-- > 0;) // what a mark leads to comes before it
+    for (int mark : bySize[size]) {
+      std::int32_t* rest = rest_.data() + static_cast<std::size_t>(mark) * places_;
+      if (size == members_.size())
+        for (int place = 0; place < places_; ++place)
+          rest[place] = begin[place] = ground_->finish[place] < kFar
+                                           ? static_cast<std::int32_t>(ground_->finish[place] - prices_[place] - shift_)
+                                           : kNever;
+      else
+        leastFrom(mark, begin);
+      for (int to = 0; to < places_; ++to) {
+        if (begin[to] >= kNever)
+          continue;
+        const std::int32_t* ways = ways_.data() + static_cast<std::size_t>(to) * places_;
+        for (int from = 0; from < places_; ++from)
+          rest[from] = std::min(rest[from], ways[from] + begin[to]);
+      }
+      if (effort.spend())
+        return false;
+    }
   return true;
 }
 

@@ -1,9 +1,13 @@
 #pragma once
 
+#include <cstddef>
 #include <cstdint>
 #include <functional>
 
 namespace matwright {
+
+// Cells of a large table that are filled between two questions: a few megabytes.
+inline constexpr std::size_t kCellsAtOnce = std::size_t{1} << 20;
 
 // How far a search may go. Asks its caller often whether to stop; once stopped it stays so.
 class SearchEffort {

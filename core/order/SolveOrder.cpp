@@ -2,6 +2,7 @@
 
 #include "core/order/LocalSearch.h"
 #include "core/order/PlacePrices.h"
+#include "core/order/SuccessionBound.h"
 #include "core/order/Sweep.h"
 
 #include <algorithm>
@@ -68,12 +69,14 @@ private:
       return;
     pass(16);
     polish();
+    prove();
     std::int64_t work = kFirstWork;
     for (std::size_t width = 64; !isOver() && width <= kWidest; width *= 4) {
       if (work <= kMostWork && !widen(work))
         return;
       pass(width);
       polish();
+      prove();
       work *= 4;
     }
   }
@@ -243,6 +246,17 @@ private:
     proven_ = proven_ || complete;
   }
 
+  // By what may directly follow what, once for each better order.
+  void prove() {
+    if (isOver() || ground_.soft || ground_.items > kMostSuccessors || cost_ >= asked_)
+      return;
+    if (!successions_)
+      successions_.emplace(ground_);
+    asked_ = cost_;
+    successions_->raise(cost_, effort_);
+    raise(successions_->lower());
+  }
+
   bool tune(int rounds) {
     const OrderCost upper = cost_ < kFar ? cost_ : bound_.atOrigin() + bound_.atOrigin() / 10 + 1;
     if (!bound_.tune(upper, rounds, effort_))
@@ -301,6 +315,8 @@ private:
   PathBound bound_;
   std::vector<OrderCost> placePrices_;
   std::optional<PatternBound> pattern_;
+  std::optional<SuccessionBound> successions_;
+  OrderCost asked_ = kFar; // the cost that successions_ was last asked of
   Bounds bounds_;
   std::vector<int> best_;
   OrderCost cost_ = kFar, lower_ = 0;

@@ -1,5 +1,7 @@
 #include "core/order/Sweep.h"
 
+#include "core/order/Blocks.h"
+
 #include <algorithm>
 #include <array>
 #include <bit>
@@ -44,13 +46,16 @@ template <int W> struct Point {
   }
 };
 
+constexpr std::size_t kPointsAtOnce = 1 << 15; // that are gone through between two questions
+
 // The points with the same number of items done.
 template <int W> class Level {
 public:
-  // Where a point like this is, or the slot where it belongs and -1.
-  std::pair<std::size_t, int> find(const Point<W>& point) {
+  // Where a point like this is, or the slot where it belongs and -1. Once the effort has ended, it may be told as new
+  // though it is there.
+  std::pair<std::size_t, int> find(const Point<W>& point, SearchEffort& effort) {
     if (2 * (points_.size() + 1) > slots_.size())
-      grow();
+      grow(effort);
     std::size_t at = point.hash() & (slots_.size() - 1);
     while (slots_[at] >= 0 && !points_[slots_[at]].samePlaceAs(point))
       at = (at + 1) & (slots_.size() - 1);
@@ -59,25 +64,36 @@ public:
   void put(std::size_t slot, const Point<W>& point) {
     slots_[slot] = static_cast<int>(points_.size());
     points_.push_back(point);
+    least_ = std::min(least_, point.total);
   }
-  std::vector<Point<W>>& points() { return points_; }
-  void clear() {
-    points_ = {};
-    slots_ = {};
+  // The same place for less.
+  void replace(int at, const Point<W>& point) {
+    Point<W>& there = points_[at];
+    there.total += point.cost - there.cost;
+    there.cost = point.cost;
+    there.from = point.from;
+    there.item = point.item;
+    least_ = std::min(least_, there.total);
   }
+  Blocks<Point<W>>& points() { return points_; }
+  OrderCost least() const { return least_; } // total of all that were put here
+  void clear() { *this = {}; }
 
 private:
-  void grow() {
+  void grow(SearchEffort& effort) {
     slots_.assign(std::max<std::size_t>(16, slots_.size() * 2), -1);
     for (std::size_t i = 0; i < points_.size(); ++i) {
+      if (i % kPointsAtOnce == kPointsAtOnce - 1 && effort.ask())
+        return;
       std::size_t at = points_[i].hash() & (slots_.size() - 1);
       while (slots_[at] >= 0)
         at = (at + 1) & (slots_.size() - 1);
       slots_[at] = static_cast<int>(i);
     }
   }
-  std::vector<Point<W>> points_;
+  Blocks<Point<W>> points_;
   std::vector<int> slots_;
+  OrderCost least_ = kFar;
 };
 
 template <int W> class Pass {
@@ -107,31 +123,29 @@ public:
     first.total = rest(first, done);
     OrderCost dropped = kFar;
     if (first.total < upper_)
-      levels_[done].put(levels_[done].find(first).first, first);
+      levels_[done].put(levels_[done].find(first, effort_).first, first);
     bool over = false;
     for (int at = 0; at < ground_.items && !over; ++at) {
       auto& points = levels_[at].points();
       if (points.size() > width_)
-        dropped = std::min(dropped, narrow(points));
+        over = !narrow(points, dropped);
       for (std::size_t i = 0; i < points.size() && !over; ++i) {
-        if (effort_.spend()) {
-          over = true;
-          break;
-        }
-        expand(points[i], at);
+        over = effort_.spend();
+        if (!over)
+          expand(points[i], at);
       }
       if (over)
-        for (auto& level : levels_)
-          for (const auto& point : level.points())
-            dropped = std::min(dropped, point.total);
+        for (const auto& level : levels_)
+          dropped = std::min(dropped, level.least());
       levels_[at].clear();
     }
     SweepOutcome outcome;
     outcome.complete = !over && dropped == kFar;
-    for (const auto& point : levels_[ground_.items].points())
-      if (point.total < outcome.cost) {
-        outcome.cost = point.total;
-        outcome.order = orderOf(point);
+    auto& whole = levels_[ground_.items].points();
+    for (std::size_t i = 0; i < whole.size(); ++i)
+      if (whole[i].total < outcome.cost) {
+        outcome.cost = whole[i].total;
+        outcome.order = orderOf(whole[i]);
       }
     outcome.lower = std::min({dropped, outcome.cost, upper_});
     return outcome;
@@ -142,21 +156,56 @@ private:
     int from = -1, item = -1;
   };
 
-  // Leaves the best; the least that one of the others can come to.
-  OrderCost narrow(std::vector<Point<W>>& points) {
-    const auto better = [](const Point<W>& a, const Point<W>& b) {
-      if (a.total != b.total)
-        return a.total < b.total;
-      if (a.cost != b.cost)
-        return a.cost > b.cost;
-      return a.place != b.place ? a.place < b.place : a.done < b.done;
-    };
-    std::nth_element(points.begin(), points.begin() + static_cast<std::ptrdiff_t>(width_), points.end(), better);
+  static bool isBetter(const Point<W>& a, const Point<W>& b) {
+    if (a.total != b.total)
+      return a.total < b.total;
+    if (a.cost != b.cost)
+      return a.cost > b.cost;
+    return a.place != b.place ? a.place < b.place : a.done < b.done;
+  }
+
+  // Leaves the best. `dropped` becomes the least that one of the others can come to, where that is less. False when the
+  // effort ended; the points are then as they were, in another order.
+  bool narrow(Blocks<Point<W>>& points, OrderCost& dropped) {
+    std::size_t passed = 0;
+    const auto isOver = [&] { return ++passed % kPointsAtOnce == 0 && effort_.ask(); };
+    // What is in front of `first` is better than what is behind `last`, and those between are not sorted out yet.
+    std::size_t first = 0, last = points.size();
+    while (first < width_ && width_ < last && last - first > 1) {
+      const Point<W> middle = middleOf(points[first], points[first + (last - first - 1) / 2], points[last - 1]);
+      std::size_t low = first, high = last - 1;
+      for (;; ++low, --high) {
+        for (; isBetter(points[low], middle); ++low)
+          if (isOver())
+            return false;
+        for (; isBetter(middle, points[high]); --high)
+          if (isOver())
+            return false;
+        if (low >= high)
+          break;
+        std::swap(points[low], points[high]);
+        if (isOver())
+          return false;
+      }
+      if (high + 1 > width_)
+        last = high + 1;
+      else
+        first = high + 1;
+    }
     OrderCost least = kFar;
-    for (std::size_t i = width_; i < points.size(); ++i)
+    for (std::size_t i = width_; i < points.size(); ++i) {
       least = std::min(least, points[i].total);
-    points.resize(width_);
-    return least;
+      if (isOver())
+        return false;
+    }
+    dropped = std::min(dropped, least);
+    points.shrink(width_);
+    return true;
+  }
+
+  static const Point<W>& middleOf(const Point<W>& a, const Point<W>& b, const Point<W>& c) {
+    const auto& [low, high] = std::minmax(a, b, isBetter);
+    return std::max(low, std::min(high, c, isBetter), isBetter);
   }
 
   void take(Point<W>& point, int item) const {
@@ -254,15 +303,10 @@ private:
 
   void insert(Point<W>& point, int done) {
     auto& level = levels_[done];
-    const auto [slot, at] = level.find(point);
+    const auto [slot, at] = level.find(point, effort_);
     if (at >= 0) {
-      Point<W>& there = level.points()[at];
-      if (point.cost < there.cost) {
-        there.total += point.cost - there.cost;
-        there.cost = point.cost;
-        there.from = point.from;
-        there.item = point.item;
-      }
+      if (point.cost < level.points()[at].cost)
+        level.replace(at, point);
       return;
     }
     point.total = point.cost + rest(point, done);
@@ -293,7 +337,7 @@ private:
   SearchEffort& effort_;
   std::vector<Set<W>> pred_, loops_;
   std::vector<Level<W>> levels_;
-  std::vector<Step> trail_; // points that were gone on from
+  Blocks<Step> trail_; // points that were gone on from
   std::vector<char> waiting_;
   std::vector<int> scratch_;
 };

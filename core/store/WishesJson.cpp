@@ -10,6 +10,7 @@ namespace matwright {
 namespace {
 
 constexpr const char* kEachMovementOnce = "each movement once";
+constexpr Seconds kLongestSection = ClassPlan::kLongestTarget + Seconds(1); // they may miss the class by that
 
 std::string placeOf(const char* list, std::size_t index) { return pointerTo(pointerTo("", list), index); }
 
@@ -32,7 +33,7 @@ std::vector<WishedSection> readSections(const std::optional<Spot>& spot) {
   for (const Spot& entry : readList(spot, 1, ClassPlan::kMostSections)) {
     ObjectReader object(entry);
     const std::string name = readText(object.find("name"), 0, kLongestName);
-    const Seconds length(readNumber(object.find("lengthSeconds"), 0, ClassPlan::kLongestTarget.value()));
+    const Seconds length(readNumber(object.find("lengthSeconds"), 0, kLongestSection.value()));
     object.keepRest(placeOf("sections", sections.size()));
     sections.push_back({name, length});
   }

@@ -305,7 +305,7 @@
     </message>
 </context>
 <context>
-    <name>matwright::SwapMenu</name>
+    <name>SwapText</name>
     <message numerus="yes">
         <source>%n caution(s) gone</source>
         <translation>

@@ -1,6 +1,8 @@
 // How long the arithmetic behind one gesture takes, over the knowledge that comes with the program. A gesture has about
-// 16 ms until the next picture; evaluate() is to use at most 1 ms of them, candidatesFor() well under 100 ms.
+// 16 ms until the next picture; evaluate() is to use at most 1 ms of them, candidatesFor() well under 100 ms, and
+// replacementsFor() under 50 ms, since it answers a click.
 #include "core/evaluate/Evaluation.h"
+#include "core/evaluate/Swaps.h"
 #include "tests/support/RandomClass.h"
 #include "tests/support/RealKnowledge.h"
 
@@ -55,6 +57,21 @@ void findCandidates(benchmark::State& state) {
   state.counters["movements"] = static_cast<double>(realKnowledge().catalogue.movements().size());
 }
 BENCHMARK(findCandidates)->ArgNames({"steps", "people"})->Args({20, 6})->Args({60, 30})->Unit(benchmark::kMillisecond);
+
+void findReplacements(benchmark::State& state) {
+  if (!readable(state))
+    return;
+  const Scene scene = sceneOf(static_cast<int>(state.range(0)), static_cast<int>(state.range(1)));
+  std::size_t found = 0;
+  for (auto _ : state)
+    found = replacementsFor(realKnowledge(), scene.plan, scene.people, kDay, StepId{state.range(2)}).size();
+  state.counters["found"] = static_cast<double>(found);
+}
+BENCHMARK(findReplacements)
+    ->ArgNames({"steps", "people", "step"})
+    ->ArgsProduct({{60}, {6}, benchmark::CreateDenseRange(1, 60, 6)})
+    ->Args({60, 30, 25})
+    ->Unit(benchmark::kMillisecond);
 
 void findWays(benchmark::State& state) {
   if (!readable(state))

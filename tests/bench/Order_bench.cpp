@@ -21,20 +21,8 @@ OrderProblem problemOf(std::uint64_t seed, const benchmark::State& state) {
   const int items = static_cast<int>(state.range(0));
   OrderProblem problem =
       classLikeProblem(seed, items, static_cast<int>(state.range(1)), static_cast<double>(state.range(2)) / 100);
-  if (state.range(3) !=
-      0) { // of six regions not one twice running; a bend wants its counter-movement; an arc of effort
-    OrderDraw draw(seed);
-    problem.automaton =
-        combined(dislikeOfRepetition(draw, items, 6, 2000), dislikeOfRepetition(draw, items, 2, 700), items);
-    problem.arc.sliceLength = 300'000;
-    problem.arc.slices = 10;
-    for (int item = 0; item < items; ++item) {
-      problem.arc.lengths.push_back(30'000 + draw.below(60'000));
-      const int effort = draw.below(10);
-      for (int slice = 0; slice < 10; ++slice)
-        problem.arc.extra.push_back(100 * std::abs(effort - (slice < 5 ? 2 * slice : 18 - 2 * slice)));
-    }
-  }
+  if (state.range(3) != 0)
+    addSoftTerms(problem, seed);
   return problem;
 }
 

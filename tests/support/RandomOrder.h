@@ -89,6 +89,41 @@ inline OrderProblem classLikeProblem(std::uint64_t seed, int items, int sections
   return problem;
 }
 
+// Like the published matrices: each item a place of its own, so many different costs, precedences of which so great a
+// share of all pairs follows.
+inline OrderProblem denseProblem(std::uint64_t seed, int items, int costs, double share) {
+  OrderDraw draw(seed);
+  std::vector<OrderCost> matrix;
+  for (int cell = 0; cell < items * items; ++cell)
+    matrix.push_back(draw.below(costs));
+  OrderProblem problem = problemOfMatrix(items, matrix);
+  drawPrecedences(draw, problem, share);
+  return problem;
+}
+
+// Like the tasks of a crane in front of shelves: it carries each load from one field of 10 x 10 to another, moves both
+// ways at a time, and some loads come in or go out at the corner where it begins. Each end of a task is a place of its
+// own.
+inline OrderProblem craneLikeProblem(std::uint64_t seed, int items, double share) {
+  OrderDraw draw(seed);
+  const auto field = [&](bool corner) { return corner ? std::pair{0, 0} : std::pair{draw.below(10), draw.below(10)}; };
+  OrderProblem problem;
+  std::vector<std::pair<int, int>> fields{{0, 0}};
+  for (int item = 0; item < items; ++item) {
+    const bool in = draw.chance(0.3), out = !in && draw.chance(0.4);
+    fields.push_back(field(in));
+    fields.push_back(field(out));
+    problem.items.push_back({2 * item + 1, 2 * item + 2});
+  }
+  for (const auto& [x, y] : fields)
+    for (const auto& [toX, toY] : fields)
+      problem.ways.push_back(std::max(std::abs(x - toX), std::abs(y - toY)));
+  problem.places = 2 * items + 1;
+  problem.origin = 0;
+  drawPrecedences(draw, problem, share);
+  return problem;
+}
+
 // A machine that asks for something else than twice the same kind running: of `kinds` kinds, with this extra.
 inline OrderAutomaton dislikeOfRepetition(OrderDraw& draw, int items, int kinds, OrderCost extra) {
   OrderAutomaton machine{kinds + 1, kinds, {}, {}};
@@ -101,6 +136,22 @@ inline OrderAutomaton dislikeOfRepetition(OrderDraw& draw, int items, int kinds,
       machine.extra.push_back(kindOf[item] == state ? extra : 0);
     }
   return machine;
+}
+
+// Soft terms: of six regions not one twice running; a bend wants its counter-movement; an arc of effort.
+inline void addSoftTerms(OrderProblem& problem, std::uint64_t seed) {
+  OrderDraw draw(seed);
+  const int items = static_cast<int>(problem.items.size());
+  problem.automaton =
+      combined(dislikeOfRepetition(draw, items, 6, 2000), dislikeOfRepetition(draw, items, 2, 700), items);
+  problem.arc.sliceLength = 300'000;
+  problem.arc.slices = 10;
+  for (int item = 0; item < items; ++item) {
+    problem.arc.lengths.push_back(30'000 + draw.below(60'000));
+    const int effort = draw.below(10);
+    for (int slice = 0; slice < 10; ++slice)
+      problem.arc.extra.push_back(100 * std::abs(effort - (slice < 5 ? 2 * slice : 18 - 2 * slice)));
+  }
 }
 
 } // namespace matwright::test

@@ -147,6 +147,23 @@ TEST_F(OwnStudio, IsCheckedByWhatItKnowsOfItsOwn) {
   EXPECT_NE(run({"export", classFile, "--csv"}).out.find("Our hundred"), std::string::npos);
 }
 
+TEST_F(OwnStudio, WishesForWhatItKnowsOfItsOwn) {
+  std::filesystem::create_directory(folder / "wishes");
+  const Json wishes{{"format", "matwright-wishes"},
+                    {"version", 1},
+                    {"include", {"own-hundred"}},
+                    {"lengthSeconds", 1800},
+                    {"known", movement["prerequisites"]}};
+  const std::string file = put("wishes/own.json", wishes.dump());
+  EXPECT_EQ(run({"validate", file}).code, 2);
+  EXPECT_EQ(run({"compose", file}).code, 3);
+  putKnowledge(Json::array({movement}));
+  EXPECT_EQ(run({"validate", file}).code, 0);
+  const Answer answer = run({"compose", file, "--evaluations", "12000"});
+  EXPECT_EQ(answer.code, 0) << answer.err;
+  EXPECT_NE(answer.out.find("Our hundred"), std::string::npos) << answer.out;
+}
+
 TEST_F(OwnStudio, IsNotCheckedWithoutWhatCannotBeRead) {
   movement["setUp"] = "Lie down.";
   const std::string file = putKnowledge(Json::array({movement}));
@@ -366,6 +383,41 @@ TEST_F(Console, ABrokenSequentialOrderingInstanceIsNamedByItsLine) {
   EXPECT_NE(answer.out.find("fine.sop: optimal, cost 7"), std::string::npos) << answer.out;
 }
 
+TEST_F(Console, NamesWhatCouldStandInThePlaceOfAStep) {
+  const Json check = Json::parse(run({"check", thursday, "--json"}).out);
+  const Answer answer = run({"replace", thursday, "--step", "12", "--json"});
+  ASSERT_EQ(answer.code, 0) << answer.err;
+  const Json tree = Json::parse(answer.out);
+  EXPECT_EQ(tree["format"], "matwright-replace");
+  EXPECT_EQ(tree["step"], 12);
+  EXPECT_FALSE(tree["notice"].get<std::string>().empty());
+  ASSERT_EQ(tree["replacements"].size(), 10U);
+  const Json& first = tree["replacements"][0];
+  EXPECT_FALSE(first["gone"].empty());
+  for (const Json& each : tree["replacements"]) {
+    for (const Json& step : check["steps"])
+      EXPECT_NE(step["movement"], each["movement"]);
+    for (const Json& caution : each["come"])
+      EXPECT_NE(caution["level"], "leave-out");
+    EXPECT_GE(each["likeness"], 0);
+    EXPECT_TRUE(each["dose"].contains("unit"));
+  }
+  const Answer words = run({"replace", thursday, "--step", "12"});
+  EXPECT_EQ(words.code, 0);
+  EXPECT_NE(words.out.find("\n  10. "), std::string::npos) << words.out;
+  EXPECT_EQ(words.out.find("(s)"), std::string::npos) << "plurals are written out";
+  EXPECT_NE(words.out.find("No mark does not mean safe."), std::string::npos);
+}
+
+TEST_F(Console, ReplacesNoStepThatTheClassDoesNotHave) {
+  EXPECT_EQ(run({"replace", thursday}).code, 2);
+  const Answer answer = run({"replace", thursday, "--step", "4000"});
+  EXPECT_EQ(answer.code, 2);
+  EXPECT_NE(answer.err.find("--step"), std::string::npos) << answer.err;
+  EXPECT_EQ(run({"replace", thursday, "--step", "12x"}).code, 2);
+  EXPECT_TRUE(answer.out.empty());
+}
+
 TEST_F(Console, TidiesTheDemoClassAndWritesIt) {
   const std::string out = (folder / "tidy.json").string();
   const Json tree = Json::parse(run({"tidy", thursday, "-o", out, "--json"}).out);
@@ -398,6 +450,14 @@ TEST_F(Console, TidyingSaysInWordsWhatMovedAndRefusesWhatIsNotThere) {
   EXPECT_EQ(run({"tidy", thursday, "--pin", "4000"}).code, 2);
 }
 
+TEST_F(Console, TidyingLooksAtAsMuchAsItIsTold) {
+  const Json tree = Json::parse(run({"tidy", thursday, "--nodes", "1", "--json"}).out);
+  EXPECT_EQ(tree["status"], "bounded");
+  const Json whole = Json::parse(run({"tidy", thursday, "--json"}).out);
+  EXPECT_LT(tree["nodes"], whole["nodes"]);
+  EXPECT_EQ(Json::parse(run({"tidy", thursday, "--seconds", "0.000001", "--json"}).out)["status"], "cancelled");
+}
+
 TEST_F(Console, WordsThatDoNotFitAreSaid) {
   for (const std::vector<std::string>& words : {std::vector<std::string>{},
                                                 {"fly"},
@@ -406,6 +466,9 @@ TEST_F(Console, WordsThatDoNotFitAreSaid) {
                                                 {"check", thursday, "--people"},
                                                 {"sop"},
                                                 {"sop", thursday, "--nodes", "none"},
+                                                {"tidy", thursday, "--nodes", "0"},
+                                                {"tidy", thursday, "--seconds", "soon"},
+                                                {"compose"},
                                                 {"validate"}}) {
     const Answer answer = run(words);
     EXPECT_EQ(answer.code, 2);

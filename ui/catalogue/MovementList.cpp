@@ -2,7 +2,7 @@
 
 #include "ui/catalogue/CatalogueDelegate.h"
 #include "ui/catalogue/CatalogueModel.h"
-#include "ui/controls/RowText.h"
+#include "ui/controls/MovementRow.h"
 
 #include <QContextMenuEvent>
 #include <QDrag>
@@ -77,7 +77,7 @@ void MovementList::startDrag(Qt::DropActions) {
   auto* drag = new QDrag(this);
   drag->setMimeData(rows->mimeData({currentIndex()}));
   drag->setPixmap(dragPixmap(QString::fromStdString(movement->name),
-                             movementPixmap(*movement, CatalogueDelegate::kFigure, *this), *this));
+                             movementPixmap(*movement, nullptr, MovementRow::kFigure, *this), *this));
   // Left of the pointer: to its right the terrain says what the drop would do.
   const QSizeF size = drag->pixmap().deviceIndependentSize();
   drag->setHotSpot({static_cast<int>(size.width()) + 12, static_cast<int>(size.height()) / 2});

@@ -1,24 +1,10 @@
 #include "ui/cautions/SwapMenu.h"
 
 #include "core/evaluate/Swaps.h"
-#include "ui/text/MovementText.h"
-#include "ui/text/VocabularyText.h"
-
-#include <algorithm>
-#include <numeric>
+#include "ui/text/SwapText.h"
 
 namespace matwright {
 namespace {
-
-int sum(const LevelCounts& counts) { return std::accumulate(counts.begin(), counts.end(), 0); }
-
-QString nameOf(const Swap& swap) {
-  const QString option = swap.option ? QString::fromStdString(swap.option->name) : QString();
-  if (swap.sameMovement)
-    return option.isEmpty() ? SwapMenu::tr("As written") : option;
-  const QString movement = QString::fromStdString(swap.movement->name);
-  return option.isEmpty() ? movement : SwapMenu::tr("%1 (%2)", "a movement and its option").arg(movement, option);
-}
 
 QString nameOf(const PersonId& id, const std::vector<Person>& roster) {
   const Person* person = findPerson(roster, id);
@@ -29,23 +15,6 @@ QString nameOf(const PersonId& id, const std::vector<Person>& roster) {
 QString forMenu(QString text) { return text.replace(QLatin1Char('&'), QStringLiteral("&&")); }
 
 } // namespace
-
-QString swapText(const Swap& swap) {
-  QStringList effects;
-  effects << SwapMenu::tr("%n caution(s) gone", nullptr, sum(swap.gone));
-  if (const int come = sum(swap.come))
-    effects << SwapMenu::tr("%n new", nullptr, come);
-  if (swap.left)
-    effects << SwapMenu::tr("left: %1").arg(text(*swap.left));
-  if (std::abs(swap.added.value()) >= 1)
-    effects << signedClock(swap.added);
-  if (swap.addedChanges > 0)
-    effects << SwapMenu::tr("%n change(s) of position more", nullptr, swap.addedChanges);
-  else if (swap.addedChanges < 0)
-    effects << SwapMenu::tr("%n change(s) of position fewer", nullptr, -swap.addedChanges);
-  swap.fetched.forEach([&](Prop prop) { effects << SwapMenu::tr("needs: %1").arg(text(prop)); });
-  return QStringLiteral("%1 \u2013 %2").arg(nameOf(swap), effects.join(QStringLiteral(", ")));
-}
 
 SwapMenu::SwapMenu(PlanDocument& document, QWidget* parent) : QMenu(parent), document_(document) {
   setAccessibleName(tr("What instead"));
@@ -85,7 +54,7 @@ void SwapMenu::addSwaps(const Caution& caution, const std::optional<PersonId>& p
   const StepId id = *caution.step;
   for (std::size_t i = 0; i < swaps.size() && i < most; ++i) {
     const Swap& swap = swaps[i];
-    const QString what = nameOf(swap);
+    const QString what = swapName(swap);
     const Edit edit = person ? Edit(SetVariant{id, variantFor(*person, swap)})
                              : Edit(ReplaceStep{id, swapped(*findStep(document_.plan(), id), swap)});
     const QString undo =

@@ -6,8 +6,6 @@
 
 namespace matwright {
 
-struct Swap;
-
 // What could be done in the place of the step that a caution is on: for the one it concerns, as her variant on the
 // card, and for everybody. Choosing one is one entry of the undo list. Computed when it is filled.
 class SwapMenu : public QMenu {
@@ -28,8 +26,5 @@ private:
 
   PlanDocument& document_;
 };
-
-// "Head down - 2 cautions gone, +0:20"
-QString swapText(const Swap& swap);
 
 } // namespace matwright

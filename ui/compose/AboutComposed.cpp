@@ -107,7 +107,8 @@ void AboutComposed::takeReasons(const Explained& explained) {
   QStringList lines;
   for (const ComposeReason& fact : explained.facts)
     lines << QStringLiteral("\u2022 ") + withCapital(text(fact, names));
-  lines << comparisonText(explained.reasons, *shown.knowledge);
+  lines << withCapital(explained.reasons.kept ? text(explained.reasons, names)
+                                              : comparedText(explained.reasons, names));
   why_->setText(lines.join(QLatin1Char('\n')));
 }
 

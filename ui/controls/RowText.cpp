@@ -1,5 +1,6 @@
 #include "ui/controls/RowText.h"
 
+#include "ui/controls/LevelMark.h"
 #include "ui/theme/Theme.h"
 
 #include <QFontMetrics>
@@ -8,11 +9,19 @@
 #include <algorithm>
 
 namespace matwright {
+namespace {
+
+// The room that the mark of a line takes at its left.
+int markRoom(const RowText& line) { return line.mark ? levelMarkSize(line.font) + 4 : 0; }
+
+} // namespace
 
 int heightOf(const RowText& line, int width) {
   if (line.text.isEmpty())
     return 0;
-  return QFontMetrics(line.font).boundingRect(QRect(0, 0, width, 1 << 20), Qt::TextWordWrap, line.text).height();
+  return QFontMetrics(line.font)
+      .boundingRect(QRect(0, 0, width - markRoom(line), 1 << 20), Qt::TextWordWrap, line.text)
+      .height();
 }
 
 int heightOf(const std::vector<RowText>& lines, int width) {
@@ -28,9 +37,14 @@ void paint(QPainter& painter, const QRect& area, const std::vector<RowText>& lin
     const int height = heightOf(line, area.width());
     if (height == 0)
       continue;
+    if (line.mark) {
+      const int side = levelMarkSize(line.font);
+      paintLevelMark(painter, QRectF(rest.left() + 1, rest.top() + 1, side - 2, side - 2), *line.mark, rowTheme());
+    }
     painter.setFont(line.font);
     painter.setPen(line.colour);
-    painter.drawText(QRect(rest.left(), rest.top(), rest.width(), height), Qt::TextWordWrap, line.text);
+    painter.drawText(QRect(rest.left(), rest.top(), rest.width(), height).adjusted(markRoom(line), 0, 0, 0),
+                     Qt::TextWordWrap, line.text);
     rest.setTop(rest.top() + height);
   }
 }

@@ -1,11 +1,14 @@
 // Text inside rows that a delegate paints: it wraps, so a row is as tall as its words need.
 #pragma once
 
+#include "core/screening/Rule.h"
+
 #include <QColor>
 #include <QFont>
 #include <QPainter>
 #include <QPixmap>
 #include <QStyleOptionViewItem>
+#include <optional>
 #include <vector>
 
 namespace matwright {
@@ -16,6 +19,7 @@ struct RowText {
   QString text;
   QFont font;
   QColor colour;
+  std::optional<Level> mark{}; // before the text, which then begins after it in all its lines
 };
 
 int heightOf(const RowText& line, int width);

@@ -1,6 +1,7 @@
 #include "ui/document/ClassCommands.h"
 
 #include "core/store/Store.h"
+#include "ui/text/SwapText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QClipboard>
@@ -32,6 +33,13 @@ void ClassCommands::insertMovement(const MovementId& movement, Place place) {
 
 void ClassCommands::moveSteps(const std::vector<StepId>& steps, Place place) {
   document_.perform(MoveSteps{steps, place}, tr("Move %1").arg(describe(steps)));
+}
+
+void ClassCommands::replaceStep(StepId step, const Swap& swap) {
+  const Step* now = findStep(document_.plan(), step);
+  if (now)
+    document_.perform(ReplaceStep{step, swapped(*now, swap)},
+                      tr("%1 in place of %2").arg(swapName(swap), describe({step})));
 }
 
 void ClassCommands::setDose(StepId step, const Dose& dose, bool continued) {
@@ -149,6 +157,15 @@ void ClassCommands::addSection(const QString& name) {
 
 void ClassCommands::splitAtGap(const QString& name) {
   document_.perform(SplitSection{selection_.gap(), name.toStdString()}, tr("Split the section"));
+}
+
+bool ClassCommands::canReplace() const {
+  return selection_.steps().size() == 1 && findStep(document_.plan(), selection_.steps().front());
+}
+
+void ClassCommands::wantReplacements() {
+  if (canReplace())
+    Q_EMIT replacementsWanted(selection_.steps().front());
 }
 
 QString ClassCommands::describe(const std::vector<StepId>& steps) const {

@@ -2,6 +2,7 @@
 // undo list, and leaves the right steps selected.
 #pragma once
 
+#include "core/evaluate/Swaps.h"
 #include "ui/document/StepSelection.h"
 
 #include <QMimeData>
@@ -28,6 +29,7 @@ public:
   void insertMovement(const MovementId& movement, Place place); // and selects it
 
   void moveSteps(const std::vector<StepId>& steps, Place place);
+  void replaceStep(StepId step, const Swap& swap);                     // for everybody
   void setDose(StepId step, const Dose& dose, bool continued = false); // `continued`: part of one gesture
 
   // On what is selected; nothing happens when nothing is.
@@ -44,7 +46,14 @@ public:
   void addSection(const QString& name);
   void splitAtGap(const QString& name);
 
+  // Asks for what else could stand in the place of the step, when a single one is selected.
+  bool canReplace() const;
+  void wantReplacements();
+
   QString describe(const std::vector<StepId>& steps) const; // "The hundred", "3 steps"
+
+Q_SIGNALS:
+  void replacementsWanted(matwright::StepId step);
 
 private:
   std::vector<Step> selectedSteps() const;

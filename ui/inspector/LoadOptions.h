@@ -7,9 +7,9 @@
 #include <array>
 #include <vector>
 
-class QListWidget;
-
 namespace matwright {
+
+class RowList;
 
 // One way of doing a movement, with what it asks. Moments are peaks in newton metres.
 struct OptionLoad {
@@ -41,9 +41,6 @@ public:
 Q_SIGNALS:
   void chosen(const matwright::OptionId& option);
 
-protected:
-  bool eventFilter(QObject* watched, QEvent* event) override;
-
 private:
   void choose(int row);
 
@@ -51,7 +48,7 @@ private:
   OptionId inUse_;
   double full_ = 1;
   QWidget* header_;
-  QListWidget* list_;
+  RowList* list_;
 };
 
 } // namespace matwright

@@ -1,6 +1,7 @@
 #include "ui/inspector/StepPage.h"
 
 #include "ui/controls/Fields.h"
+#include "ui/controls/FlowLayout.h"
 #include "ui/controls/Labels.h"
 #include "ui/controls/SaveFigure.h"
 #include "ui/controls/TempoEditor.h"
@@ -44,11 +45,11 @@ Dose inUnit(const Dose& dose, DoseUnit unit, const Tempo& tempo) {
 
 StepPage::StepPage(PlanDocument& document, ClassCommands& commands, QWidget* parent)
     : QWidget(parent), document_(document), commands_(commands), name_(titleLabel({})), place_(softLabel({})),
-      unknown_(plainLabel({})), figure_(new FigureView), move_(new QToolButton), amount_(new QSpinBox),
-      unit_(new QComboBox), side_(new QComboBox), option_(new OptionChoice), tempo_(new TempoEditor),
-      work_(plainLabel({})), wayIn_(plainLabel({})), gap_(softLabel({})), setUp_(plainLabel({})),
-      action_(plainLabel({})), note_(new NoteField(tr("Note"), kLongestNote, 2)), cautions_(new StepCautions),
-      load_(new LoadPart) {
+      unknown_(plainLabel({})), figure_(new FigureView), move_(new QToolButton), replaceButton_(new QToolButton),
+      amount_(new QSpinBox), unit_(new QComboBox), side_(new QComboBox), option_(new OptionChoice),
+      tempo_(new TempoEditor), work_(plainLabel({})), wayIn_(plainLabel({})), gap_(softLabel({})),
+      setUp_(plainLabel({})), action_(plainLabel({})), note_(new NoteField(tr("Note"), kLongestNote, 2)),
+      cautions_(new StepCautions), load_(new LoadPart) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(12, 10, 12, 10);
   column->setSpacing(6);
@@ -62,7 +63,14 @@ StepPage::StepPage(PlanDocument& document, ClassCommands& commands, QWidget* par
   move_->setText(tr("Show it moving"));
   move_->setCheckable(true);
   move_->setToolTip(tr("Moves the figure at the tempo of this step"));
-  column->addWidget(move_, 0, Qt::AlignLeft);
+  auto* buttons = new QWidget;
+  auto* line = new FlowLayout(buttons, 6);
+  line->addWidget(move_);
+  replaceButton_->setText(tr("Replace\u2026"));
+  replaceButton_->setAccessibleName(tr("Replace this step"));
+  replaceButton_->setToolTip(tr("See what else could stand in the place of this step (Ctrl+R)"));
+  line->addWidget(replaceButton_);
+  column->addWidget(buttons);
 
   auto* grid = new QGridLayout;
   grid->setColumnStretch(1, 1);
@@ -123,6 +131,7 @@ void StepPage::connectFields() {
     else
       figure_->stop();
   });
+  connect(replaceButton_, &QToolButton::clicked, &commands_, &ClassCommands::wantReplacements);
   connect(amount_, &QSpinBox::valueChanged, this, [this](int amount) {
     if (const Step* now = step())
       commands_.setDose(id_, {amount, now->dose.unit}, true);

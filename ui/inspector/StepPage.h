@@ -50,7 +50,7 @@ private:
 
   QLabel *name_, *place_, *unknown_;
   FigureView* figure_;
-  QToolButton* move_;
+  QToolButton *move_, *replaceButton_;
   QSpinBox* amount_;
   QComboBox *unit_, *side_;
   OptionChoice* option_;

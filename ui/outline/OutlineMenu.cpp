@@ -30,6 +30,8 @@ void OutlineView::fillStepMenu(QMenu& menu) {
     if (const auto current = selection_.current())
       edit(model_->indexOf(*current, OutlineColumn::dose));
   });
+  menu.addAction(tr("Replace this step\u2026"), &commands_, &ClassCommands::wantReplacements)
+      ->setEnabled(commands_.canReplace());
   menu.addSeparator();
   menu.addAction(tr("Move earlier"), this, [this] { nudge(-1); });
   menu.addAction(tr("Move later"), this, [this] { nudge(1); });

@@ -2,12 +2,13 @@
 
 #include "ui/text/MovementText.h"
 #include "ui/text/PeopleText.h"
+#include "ui/text/TidyText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QCoreApplication>
 #include <QStringList>
 #include <algorithm>
-#include <utility>
+#include <cmath>
 
 namespace matwright {
 namespace {
@@ -87,25 +88,22 @@ QString onlyWithoutText(const Obstacle& obstacle, const ComposeNames& names) {
   return {};
 }
 
-QString needOf(const std::optional<Region>& region, const std::optional<SpineAction>& spine,
-               const std::optional<Feature>& skill) {
-  return region ? text(*region) : spine ? text(*spine) : skill ? text(*skill) : QString();
+QString needOf(const Shortfall& shortfall) {
+  return shortfall.region  ? text(*shortfall.region)
+         : shortfall.spine ? text(*shortfall.spine)
+         : shortfall.skill ? text(*shortfall.skill)
+                           : QString();
 }
 
-QString focusText(const QString& parts) { return tr("gives time to the focus (%1)").arg(parts); }
-
-QString missingText(const ComposeReason& reason) {
-  return reason.prop ? tr("in this option, as written it needs what is not at hand (%1)").arg(text(*reason.prop))
-                     : tr("in this option, as written it needs a free wall");
-}
-
-QString cautionText(const ComposeReason& reason, const ComposeNames& names) {
-  const Condition* condition =
-      reason.rule && reason.rule->condition ? names.knowledge.rules.findCondition(*reason.rule->condition) : nullptr;
-  const QString whose = reason.person ? shortName(*reason.person, names.roster) : tr("everybody");
-  return condition ? tr("in this option, as written it brings a caution for %1 (%2)")
-                         .arg(whose, QString::fromStdString(condition->name))
-                   : tr("in this option, as written it brings a caution for %1").arg(whose);
+// The parts in which the other one is worse, or better, by half a second or more.
+QString sharesText(const Reasons& reasons, bool worse) {
+  QStringList words;
+  for (const ReasonShare& share : reasons.shares) {
+    const Seconds by = worse ? share.seconds : -share.seconds;
+    if (by.value() >= 0.5)
+      words << text(share.part) + QLatin1Char(' ') + secondsText(by);
+  }
+  return words.join(QStringLiteral(", "));
 }
 
 } // namespace
@@ -220,9 +218,7 @@ QString text(const Obstacle& obstacle, const ComposeNames& names) {
 }
 
 QString text(const Shortfall& shortfall) {
-  return tr("%1: %2 of %3")
-      .arg(withCapital(needOf(shortfall.region, shortfall.spine, shortfall.skill)), clock(shortfall.given),
-           clock(shortfall.wished));
+  return tr("%1: %2 of %3").arg(withCapital(needOf(shortfall)), clock(shortfall.given), clock(shortfall.wished));
 }
 
 QString text(const ComposeCost& cost) {
@@ -238,50 +234,32 @@ QString text(const ComposeCost& cost) {
   return withCapital(words.join(QStringLiteral(", ")));
 }
 
-QString text(const ComposeReason& reason, const ComposeNames& names) {
-  switch (reason.kind) {
-  case ComposeReasonKind::included:
-    return tr("wished for");
-  case ComposeReasonKind::neededFor:
-    return tr("needed before %1").arg(nameOf(reason.movement, names));
-  case ComposeReasonKind::focus:
-    return focusText(needOf(reason.region, reason.spine, reason.skill));
-  case ComposeReasonKind::counters:
-    return tr("answers the bending of %1").arg(nameOf(reason.movement, names));
-  case ComposeReasonKind::onlyOne:
-    return tr("nothing else works this: %1").arg(needOf(reason.region, {}, {}));
-  case ComposeReasonKind::noChange:
-    return tr("begins where the step before ends");
-  case ComposeReasonKind::asHard:
-    return tr("about as hard as wished for here");
-  case ComposeReasonKind::notRecent:
-    return tr("in no recent class");
-  case ComposeReasonKind::propMissing:
-    return missingText(reason);
-  case ComposeReasonKind::tooHard:
-    return tr("in this option, as written it is too hard");
-  case ComposeReasonKind::cautioned:
-    return cautionText(reason, names);
-  case ComposeReasonKind::challenge:
-    return tr("in the option that goes with a class that is %1").arg(text(names.wishes.challenge));
-  case ComposeReasonKind::timeLeft:
-    return tr("in a dose that fits the time");
-  case ComposeReasonKind::nothingElse:
-    return tr("fits the time");
-  }
-  return {};
+QString comparedText(const Reasons& reasons, const ComposeNames& names) {
+  if (!reasons.instead)
+    return tr("nothing else could be in its place");
+  QString other = nameOf(reasons.instead->id, names);
+  if (reasons.option)
+    other = QStringLiteral("%1 (%2)").arg(other, QString::fromStdString(reasons.option->name));
+  const QString worse = sharesText(reasons, true), better = sharesText(reasons, false);
+  const QString parts = better.isEmpty()  ? worse
+                        : worse.isEmpty() ? tr("better: %1").arg(better)
+                                          : tr("%1; better: %2").arg(worse, better);
+  const QString how = std::abs(reasons.worse.value()) < 0.5 ? tr("%1 in its place would be as good").arg(other)
+                      : reasons.worse > Seconds{}
+                          ? tr("%1 in its place would be worse by %2").arg(other, secondsText(reasons.worse))
+                          : tr("%1 in its place would be better by %2").arg(other, secondsText(-reasons.worse));
+  return parts.isEmpty() ? how : QStringLiteral("%1 (%2)").arg(how, parts);
 }
 
-QString text(const ComposeReasons& reasons, const ComposeNames& names) {
-  QStringList words, focus;
-  for (const ComposeReason& reason : reasons.reasons)
-    if (reason.kind == ComposeReasonKind::focus)
-      focus << needOf(reason.region, reason.spine, reason.skill);
-  for (const ComposeReason& reason : reasons.reasons)
-    if (reason.kind != ComposeReasonKind::focus)
-      words << text(reason, names);
-    else if (!focus.isEmpty())
-      words << focusText(std::exchange(focus, {}).join(QStringLiteral(", ")));
+QString text(const Reasons& reasons, const ComposeNames& names) {
+  if (reasons.kept)
+    return tr("it was there");
+  QStringList words;
+  if (reasons.included)
+    words << tr("wished for");
+  if (!reasons.neededBy.empty())
+    words << tr("needed before %1").arg(listText(names.knowledge, reasons.neededBy));
+  words << comparedText(reasons, names);
   return words.join(QStringLiteral("; "));
 }
 

@@ -1,7 +1,7 @@
 // Composing a class from wishes, in words.
 #pragma once
 
-#include "core/compose/ComposeReasons.h"
+#include "core/compose/Reasons.h"
 
 #include <QString>
 
@@ -27,9 +27,11 @@ QString text(const Shortfall& shortfall);
 // "Moving about 3:20, cautions 1:15"; what costs most first, and what costs nothing left out. Empty for nothing.
 QString text(const ComposeCost& cost);
 
-// "wished for", "needed before Teaser", "works the hips".
-QString text(const ComposeReason& reason, const ComposeNames& names);
-QString text(const ComposeReasons& reasons, const ComposeNames& names); // all of them, the focus in one
+// Why a step was chosen: "wished for; needed before Teaser; Dead bug in its place would be worse by 14 s (effort off
+// the arc 12 s, moving about 2 s)".
+QString text(const Reasons& reasons, const ComposeNames& names);
+// The last part of it.
+QString comparedText(const Reasons& reasons, const ComposeNames& names);
 
 // Composed classes and their sections have names, as files ask for: these where the wishes give none.
 void nameWhatHasNone(ClassPlan& plan);

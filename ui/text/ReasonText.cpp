@@ -1,53 +1,73 @@
 #include "ui/text/ReasonText.h"
 
-#include "ui/text/ComposeText.h"
-#include "ui/text/TidyText.h"
+#include "ui/text/MovementText.h"
+#include "ui/text/PeopleText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QCoreApplication>
-#include <QStringList>
-#include <cmath>
 
 namespace matwright {
 namespace {
 
 QString tr(const char* text) { return QCoreApplication::translate("ReasonText", text); }
 
-QString seconds(Seconds amount) { return secondsText(Seconds(std::abs(amount.value()))); }
+QString needOf(const ComposeReason& reason) {
+  return reason.region  ? text(*reason.region)
+         : reason.spine ? text(*reason.spine)
+         : reason.skill ? text(*reason.skill)
+                        : QString();
+}
 
-// The parts that make half a second or more, on one side.
-QString partsText(const Reasons& reasons, bool gains) {
-  QStringList parts;
-  for (const ReasonShare& share : reasons.shares)
-    if (std::abs(share.seconds.value()) >= 0.5 && (share.seconds > Seconds{}) == gains)
-      parts << tr("%1 %2").arg(text(share.part), seconds(share.seconds));
-  return parts.join(QStringLiteral(", "));
+QString focusText(const QString& parts) { return tr("gives time to the focus (%1)").arg(parts); }
+
+QString missingText(const ComposeReason& reason) {
+  return reason.prop ? tr("in this option, as written it needs what is not at hand (%1)").arg(text(*reason.prop))
+                     : tr("in this option, as written it needs a free wall");
+}
+
+QString cautionText(const ComposeReason& reason, const ComposeNames& names) {
+  const Condition* condition =
+      reason.rule && reason.rule->condition ? names.knowledge.rules.findCondition(*reason.rule->condition) : nullptr;
+  const QString whose = reason.person ? shortName(*reason.person, names.roster) : tr("everybody");
+  return condition ? tr("in this option, as written it brings a caution for %1 (%2)")
+                         .arg(whose, QString::fromStdString(condition->name))
+                   : tr("in this option, as written it brings a caution for %1").arg(whose);
 }
 
 } // namespace
 
-QString comparisonText(const Reasons& reasons, const Knowledge& knowledge) {
-  if (reasons.kept)
-    return tr("It was there, or was kept: it was not chosen anew.");
-  if (!reasons.instead)
-    return tr("No other movement could stand in its place so that the class keeps all it must.");
-  QString other = movementName(knowledge, reasons.instead->id);
-  if (reasons.option)
-    other = tr("%1 (%2)").arg(other, optionName(knowledge, reasons.instead->id, reasons.option->id));
-  const QString lead = reasons.others == 1
-                           ? tr("One other could stand in its place: %1.").arg(other)
-                           : tr("The best of %1 others in its place: %2.").arg(reasons.others).arg(other);
-  if (std::abs(reasons.worse.value()) < 0.5)
-    return lead + QLatin1Char(' ') + tr("The class would be as good with it.");
-  QStringList sentences{lead};
-  const bool worse = reasons.worse > Seconds{};
-  sentences << (worse ? tr("The class would cost %1 more with it.") : tr("The class would cost %1 less with it."))
-                   .arg(seconds(reasons.worse));
-  if (const QString gains = partsText(reasons, true); !gains.isEmpty())
-    sentences << tr("More: %1.").arg(gains);
-  if (const QString losses = partsText(reasons, false); !losses.isEmpty())
-    sentences << tr("Less: %1.").arg(losses);
-  return sentences.join(QLatin1Char(' '));
+QString text(const ComposeReason& reason, const ComposeNames& names) {
+  switch (reason.kind) {
+  case ComposeReasonKind::included:
+    return tr("wished for");
+  case ComposeReasonKind::neededFor:
+    return tr("needed before %1").arg(movementName(names.knowledge, reason.movement));
+  case ComposeReasonKind::focus:
+    return focusText(needOf(reason));
+  case ComposeReasonKind::counters:
+    return tr("answers the bending of %1").arg(movementName(names.knowledge, reason.movement));
+  case ComposeReasonKind::onlyOne:
+    return tr("nothing else works this: %1").arg(needOf(reason));
+  case ComposeReasonKind::noChange:
+    return tr("begins where the step before ends");
+  case ComposeReasonKind::asHard:
+    return tr("about as hard as wished for here");
+  case ComposeReasonKind::notRecent:
+    return tr("in no recent class");
+  case ComposeReasonKind::propMissing:
+    return missingText(reason);
+  case ComposeReasonKind::tooHard:
+    return tr("in this option, as written it is too hard");
+  case ComposeReasonKind::cautioned:
+    return cautionText(reason, names);
+  case ComposeReasonKind::challenge:
+    return tr("in the option that goes with a class that is %1").arg(text(names.wishes.challenge));
+  case ComposeReasonKind::timeLeft:
+    return tr("in a dose that fits the time");
+  case ComposeReasonKind::nothingElse:
+    return tr("fits the time");
+  }
+  return {};
 }
 
 } // namespace matwright

@@ -1,14 +1,11 @@
-// What another movement in the place of a composed step would cost, in words.
 #pragma once
 
-#include "core/compose/Reasons.h"
-
-#include <QString>
+#include "core/compose/ComposeReasons.h"
+#include "ui/text/ComposeText.h"
 
 namespace matwright {
 
-// "The best of 12 others in its place: Swan. The class would cost 14 s more with it (moving about 9 s, ...)."; for a
-// step that was kept, that.
-QString comparisonText(const Reasons& reasons, const Knowledge& knowledge);
+// One thing that speaks for a step of a composed class: "begins where the step before ends".
+QString text(const ComposeReason& reason, const ComposeNames& names);
 
 } // namespace matwright

@@ -23,17 +23,20 @@ QString sectionName(const ClassPlan& plan, std::size_t section) {
 
 bool anyOf(const TidyWishes& wishes) { return !(wishes == TidyWishes{}); }
 
+// As it is told: below ten seconds with a tenth.
+double shown(Seconds seconds) {
+  const double value = seconds.value();
+  return std::abs(value) < 9.95 ? std::round(value * 10) / 10 : std::round(value);
+}
+
 // A bound is not rounded up, or it would promise too much.
 QString boundText(Seconds lower) { return secondsText(Seconds(std::floor(lower.value()))); }
 
 } // namespace
 
 QString secondsText(Seconds seconds) {
-  const double value = seconds.value();
-  const bool small = std::abs(value) < 9.95;
-  return tr("%1\u00a0s")
-      .arg(QLocale().toString(small ? std::round(value * 10) / 10 : std::round(value), 'f',
-                              small && std::abs(value * 10 - std::round(value) * 10) >= 0.5 ? 1 : 0));
+  const double value = shown(seconds);
+  return tr("%1\u00a0s").arg(QLocale().toString(value, 'f', value == std::round(value) ? 0 : 1));
 }
 
 TidyWishWords wordsFor(TidyReason wish) {
@@ -69,8 +72,8 @@ QString costText(const TidyCost& cost) {
 
 QString savedText(const TidyCost& before, const TidyCost& after) {
   QStringList parts;
-  const double moving = std::round((before.moving - after.moving).value() * 10) / 10;
-  if (moving != 0)
+  const double moving = shown(before.moving) - shown(after.moving); // what two numbers beside each other show
+  if (std::abs(moving) > 1e-6)
     parts << (moving > 0 ? tr("%1 less moving") : tr("%1 more moving")).arg(secondsText(Seconds(std::abs(moving))));
   if (const int changes = before.changes - after.changes; changes != 0)
     parts << (changes > 0 ? tr("%1 fewer") : tr("%1 more")).arg(changesText(std::abs(changes)));
@@ -78,9 +81,11 @@ QString savedText(const TidyCost& before, const TidyCost& after) {
 }
 
 QString outcomeText(const TidyResult& result, const TidyWishes& wishes) {
-  const QString bound = (result.after.wished > Seconds{} ? tr("No order can be below %1, wishes counted in.")
-                                                         : tr("No order can be below %1."))
-                            .arg(boundText(result.lower));
+  const QString lower = boundText(result.lower);
+  const QString bound =
+      result.after.wished > Seconds{}
+          ? tr("With wishes it comes to %1; no order can be below %2.").arg(secondsText(result.after.total()), lower)
+          : tr("No order can be below %1.").arg(lower);
   switch (result.status) {
   case TidyStatus::shortest:
     return anyOf(wishes) ? tr("Best possible with these wishes (proven).") : tr("Shortest possible (proven).");

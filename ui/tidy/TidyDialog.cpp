@@ -67,7 +67,7 @@ TidyDialog::TidyDialog(PlanDocument& document, QWidget* parent)
 
   patience_.setSingleShot(true);
   patience_.setInterval(kPatience);
-  connect(&patience_, &QTimer::timeout, this, [this] { terrains_->setWaiting(true); });
+  connect(&patience_, &QTimer::timeout, this, [this] { setWaiting(true); });
   connect(question_, &TidyQuestion::changed, this, &TidyDialog::begin);
   connect(&document_, &PlanDocument::changed, this, &TidyDialog::takeClass);
   connect(&search_, &TidySearch::progressed, this, &TidyDialog::tellProgress);
@@ -97,8 +97,8 @@ QWidget* TidyDialog::makeHead() {
   figures->setSpacing(1);
   figures->addWidget(numbers_);
   figures->addWidget(more_);
-  line->addLayout(figures, 3);
-  line->addWidget(status_, 2);
+  line->addLayout(figures, 5);
+  line->addWidget(status_, 3);
   line->addWidget(stop_);
   return head;
 }
@@ -106,7 +106,7 @@ QWidget* TidyDialog::makeHead() {
 QWidget* TidyDialog::makeSide() {
   auto* side = new QWidget;
   auto* column = new QVBoxLayout(side);
-  column->setContentsMargins(0, 0, 0, 0);
+  column->setContentsMargins(8, 0, 0, 0);
   column->setSpacing(6);
   column->addWidget(tree_, 1);
   column->addWidget(softLabel(standingNotice()));
@@ -126,12 +126,13 @@ QLayout* TidyDialog::makeFoot() {
   auto* foot = new QHBoxLayout;
   foot->setSpacing(8);
   foot->addWidget(pin);
+  foot->addWidget(question_->pins());
   foot->addStretch(1);
   foot->addWidget(mark_, 0, Qt::AlignVCenter);
-  foot->addWidget(cautions_, 4);
+  foot->addWidget(cautions_);
   foot->addWidget(keep_);
   foot->addWidget(use_);
-  cautions_->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+  cautions_->setWordWrap(false);
   return foot;
 }
 
@@ -184,11 +185,18 @@ void TidyDialog::begin() {
   showPin();
 }
 
+// What is shown is of the search before.
+void TidyDialog::setWaiting(bool waiting) {
+  terrains_->setWaiting(waiting);
+  numbers_->setDisabled(waiting);
+  more_->setDisabled(waiting);
+}
+
 void TidyDialog::tellProgress(const TidyProgress& progress) { status_->setText(progressText(progress)); }
 
 void TidyDialog::showFound() {
   patience_.stop();
-  terrains_->setWaiting(false);
+  setWaiting(false);
   stop_->setEnabled(false);
   if (!search_.found()) {
     status_->setText(text(*search_.refusal()));
@@ -211,24 +219,24 @@ void TidyDialog::showFound() {
 
 void TidyDialog::showNumbers(const TidyCost& before, const TidyCost& after) {
   const TidyFound& found = *search_.found();
-  const QString arrow = QStringLiteral("%1 \u2192 %2");
   const bool moves = !found.result.moves.empty();
-  numbers_->setText(moves ? tr("Moving %1").arg(arrow.arg(secondsText(before.moving), secondsText(after.moving)))
-                          : tr("Moving %1").arg(secondsText(before.moving)));
+  const auto fromTo = [moves](const QString& was, const QString& is) {
+    return moves && was != is ? QStringLiteral("%1 \u2192 %2").arg(was, is) : is;
+  };
+  numbers_->setText(tr("Moving %1, changes of position %2")
+                        .arg(fromTo(secondsText(before.moving), secondsText(after.moving)),
+                             fromTo(QString::number(before.changes), QString::number(after.changes))));
   QStringList parts;
   if (const QString saved = savedText(before, after); !saved.isEmpty())
     parts << withCapital(saved);
-  parts << (before.changes == after.changes
-                ? tr("%1 changes of position").arg(before.changes)
-                : tr("Changes of position %1").arg(arrow.arg(before.changes).arg(after.changes)));
   if (before.wished > Seconds{} || after.wished > Seconds{}) {
     const bool any = !(found.request.wishes == TidyWishes{});
     parts << (any ? tr("Wishes %1") : tr("Ways that are not charted %1"))
-                 .arg(moves ? arrow.arg(secondsText(before.wished), secondsText(after.wished))
-                            : secondsText(before.wished));
+                 .arg(fromTo(secondsText(before.wished), secondsText(after.wished)));
   }
-  const Seconds was = found.before.evaluation->schedule.length, is = found.after.evaluation->schedule.length;
-  parts << tr("Class %1").arg(moves ? arrow.arg(clock(was), clock(is)) : clock(was));
+  parts << tr("Class %1")
+               .arg(fromTo(clock(found.before.evaluation->schedule.length),
+                           clock(found.after.evaluation->schedule.length)));
   more_->setText(parts.join(QStringLiteral(" \u00b7 ")));
 }
 

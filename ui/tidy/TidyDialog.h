@@ -45,6 +45,7 @@ private:
   QLayout* makeFoot();
   void takeClass();
   void begin();
+  void setWaiting(bool waiting);
   void tellProgress(const TidyProgress& progress);
   void showFound();
   void showNumbers(const TidyCost& before, const TidyCost& after);

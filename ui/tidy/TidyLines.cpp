@@ -14,6 +14,8 @@ TidyStage stageOf(TerrainScene before, TerrainScene after, const TerrainFonts& f
   TerrainFrame upper = frameFor(view, fonts), lower = upper;
   upper.foot = TerrainFoot::none;
   lower.foot = TerrainFoot::ruler;
+  // Better both in sight and dense than one out of sight.
+  upper.dense = lower.dense = leastHeight(upper, before) + kBetween + leastHeight(lower, after) > view.height();
   const qreal leastUpper = leastHeight(upper, before), leastLower = leastHeight(lower, after);
   const qreal spare = std::max(0.0, view.height() - kBetween - leastUpper - leastLower);
   upper.view.setHeight(std::floor(leastUpper + spare / 2));
@@ -59,8 +61,10 @@ std::vector<QRectF> textsOf(const TidyStage& stage) {
       add(connector.label, top);
       add(connector.mark, top);
     }
-    for (const SectionBand& section : geometry->sections())
-      add(section.label, top);
+    for (const SectionBand& section : geometry->sections()) {
+      const qreal length = section.length.isEmpty() ? 0 : 8 + geometry->frame().fonts.small.width(section.length);
+      add(section.label.isNull() ? QRectF() : section.label.adjusted(0, 0, length, 0), top);
+    }
   }
   return texts;
 }

@@ -2,13 +2,13 @@
 
 #include "ui/controls/CheckMenu.h"
 #include "ui/controls/FlowLayout.h"
-#include "ui/controls/Labels.h"
 #include "ui/text/TidyText.h"
 #include "ui/text/VocabularyText.h"
 
 #include <QCheckBox>
 #include <QComboBox>
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QToolButton>
 #include <algorithm>
 
@@ -25,15 +25,16 @@ bool contains(const std::vector<StepId>& steps, StepId step) {
 } // namespace
 
 TidyQuestion::TidyQuestion(QWidget* parent)
-    : QWidget(parent), scope_(new QComboBox), wishes_{}, pins_(new QToolButton), pinMenu_(new CheckMenu(this)) {
+    : QWidget(parent), scope_(new QComboBox), wishes_{}, pins_(new QToolButton(this)), pinMenu_(new CheckMenu(this)) {
   scope_->setSizeAdjustPolicy(QComboBox::AdjustToContents);
   auto* tidy = new QWidget;
-  auto* line = new QHBoxLayout(tidy);
-  line->setContentsMargins(0, 0, 8, 0);
-  QLabel* name = besideLabel(tr("&Tidy"), scope_);
+  auto* row = new QHBoxLayout(tidy);
+  row->setContentsMargins(0, 0, 8, 0);
+  auto* name = new QLabel(tr("&Tidy"));
+  name->setBuddy(scope_);
   scope_->setAccessibleName(tr("What is tidied"));
-  line->addWidget(name);
-  line->addWidget(scope_);
+  row->addWidget(name);
+  row->addWidget(scope_);
   auto* flow = new FlowLayout(this, 10);
   flow->setContentsMargins(0, 0, 0, 0);
   flow->addWidget(tidy);
@@ -53,7 +54,9 @@ TidyQuestion::TidyQuestion(QWidget* parent)
   pins_->setPopupMode(QToolButton::InstantPopup);
   pins_->setMenu(pinMenu_);
   pins_->setToolTip(tr("Steps that keep their places. Choose a step in the picture or in the list, and press P"));
-  flow->addWidget(pins_);
+  const int line = scope_->sizeHint().height(); // what stands in one line is level
+  for (QCheckBox* wish : wishes_)
+    wish->setMinimumHeight(line);
   connect(scope_, &QComboBox::activated, this, &TidyQuestion::changed);
   connect(pinMenu_, &QMenu::aboutToShow, this, &TidyQuestion::fillPins);
   // An action may have been chosen, which must not be deleted while it speaks.

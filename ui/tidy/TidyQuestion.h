@@ -26,6 +26,8 @@ public:
   void setSteps(const std::vector<StepId>& steps);
 
   TidyRequest request() const;
+  // Says how many steps are pinned, and lists them to be released. Where it stands is up to whoever shows the question.
+  QToolButton* pins() { return pins_; }
   bool isPinned(StepId step) const;
   void pin(StepId step, bool pinned);
 

@@ -14,6 +14,7 @@ namespace matwright {
 namespace {
 
 constexpr double kZoomStep = 1.25, kClosest = 8;
+constexpr std::size_t kMany = 20; // lines: more of them must not hide what they lead to
 
 } // namespace
 
@@ -133,7 +134,7 @@ void TidyTerrains::paintLines(QPainter& painter) const {
       if ((current_ == line.step) != chosen)
         continue;
       QColor colour = theme.accent;
-      colour.setAlphaF(chosen ? 1.0F : 0.75F);
+      colour.setAlphaF(chosen ? 1.0F : lines_.size() > kMany ? 0.4F : 0.75F);
       painter.setPen(QPen(colour, chosen ? 2.4 : 1.1));
       painter.setBrush(Qt::NoBrush);
       painter.drawPolyline(line.points.data(), static_cast<int>(line.points.size()));

@@ -11,6 +11,7 @@ namespace {
 constexpr qreal kMargin = 14;       // right of the last moment
 constexpr qreal kLeastPad = 64;     // of an empty section
 constexpr qreal kLeastBlock = 29;   // height at which a figure and its dose can be read
+constexpr qreal kDenseBlock = 18;   // where a lower one is better than none
 constexpr qreal kTallestSmall = 72; // of blocks whose names stand outside
 constexpr qreal kTallest = 130;
 constexpr qreal kUnderBlock = 3; // between a block and the floor of its lane
@@ -71,7 +72,8 @@ TerrainFrame frameFor(QSizeF view, const TerrainFonts& fonts) {
 qreal leastHeight(const TerrainFrame& frame, const TerrainScene& scene) {
   const auto used = elevationsIn(scene);
   const auto count = static_cast<qreal>(std::count(used.begin(), used.end(), true));
-  const qreal lanes = count * (kLeastBlock + 5) + (kWordCount<Elevation> - count) * thinLane(frame.fonts);
+  const qreal lanes =
+      count * ((frame.dense ? kDenseBlock : kLeastBlock) + 5) + (kWordCount<Elevation> - count) * thinLane(frame.fonts);
   return headerRow(frame.fonts) + lanes + footHeight(frame, 0) +
          (frame.foot == TerrainFoot::all ? 2 * kBetweenStrips - 3 : 0);
 }

@@ -73,6 +73,7 @@ struct TerrainFrame {
   TerrainFonts fonts;
   qreal gutter = 0;
   TerrainFoot foot = TerrainFoot::all;
+  bool dense = false; // lanes may be so low that figures are only just told apart
   qreal along() const { return std::max<qreal>(view.width() - gutter, 40); }
 };
 

@@ -181,6 +181,7 @@ void MainWindow::updateActions() {
   const bool any = composing && !selection_.steps().empty();
   for (QAction* action : std::as_const(stepActions_))
     action->setEnabled(any);
+  replaceAction_->setEnabled(any && commands_.canReplace());
   tidyAction_->setEnabled(composing);
   completeAction_->setEnabled(composing);
   sheetAction_->setEnabled(workspaces_->currentWidget() == peopleWorkspace_ && !peopleWorkspace_->shown().empty());

@@ -130,7 +130,8 @@ private:
   QLabel* className_ = nullptr;
   QMenu* recentMenu_ = nullptr;
   QMenu* stepMenu_ = nullptr;
-  QList<QAction*> stepActions_; // need a selected step
+  QAction* replaceAction_ = nullptr; // needs a single one
+  QList<QAction*> stepActions_;      // need a selected step
   QAction* pasteAction_ = nullptr;
   QAction* tidyAction_ = nullptr;
   QAction* completeAction_ = nullptr;

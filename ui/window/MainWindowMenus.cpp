@@ -87,6 +87,8 @@ void MainWindow::buildEditMenu() {
   updatePaste();
   addStepAction(menu, tr("Du&plicate"), {QKeySequence(Qt::CTRL | Qt::Key_D)},
                 [this] { commands_.duplicateSelected(); });
+  replaceAction_ = addStepAction(menu, tr("Replace th&is Step\u2026"), {QKeySequence(Qt::CTRL | Qt::Key_R)},
+                                 [this] { commands_.wantReplacements(); });
   addStepAction(menu, tr("&Remove"), {QKeySequence(Qt::Key_Delete), QKeySequence(Qt::Key_Backspace)},
                 [this] { commands_.removeSelected(); });
   menu->addSeparator();

@@ -51,13 +51,6 @@ bool stands(const Evaluation& evaluation, const Caution& caution) {
   });
 }
 
-int total(const LevelCounts& counts) {
-  int sum = 0;
-  for (int count : counts)
-    sum += count;
-  return sum;
-}
-
 TEST(RealSwaps, KeepWhatTheyPromiseOnceDone) {
   const Knowledge& knowledge = realKnowledge();
   Draw draw(72);
@@ -90,7 +83,7 @@ TEST(RealSwaps, KeepWhatTheyPromiseOnceDone) {
         EXPECT_FALSE(stands(after, caution)) << swap.movement->id.value;
         EXPECT_NEAR((after.schedule.length - before.schedule.length).value(), swap.added.value(), 1e-6);
         EXPECT_EQ(static_cast<int>(after.cautions.size()) - static_cast<int>(before.cautions.size()),
-                  total(swap.come) - total(swap.gone));
+                  static_cast<int>(swap.come.size()) - static_cast<int>(swap.gone.size()));
         if (personal)
           EXPECT_EQ(after.schedule, before.schedule);
         else

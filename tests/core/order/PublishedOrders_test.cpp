@@ -109,6 +109,9 @@ TEST(PublishedOrders, NoInstanceOfTheFolderContradictsWhatIsPublished) {
     if (answer->status == OrderStatus::optimal) {
       EXPECT_EQ(answer->cost, best);
     }
+    if (name == "rbg048a" || name == "rbg050c") { // of a stacker crane, each load between places of its own
+      EXPECT_EQ(answer->status, OrderStatus::optimal);
+    }
     ++instances;
   }
   EXPECT_GT(instances, 0);

@@ -71,6 +71,26 @@ TEST(SolveOrder, AClassIsProven) {
     }
 }
 
+TEST(SolveOrder, WhereEachItemHasItsOwnPlacesItIsProvenByWhatMayFollowWhat) {
+  for (unsigned seed : {2, 10}) { // without it 460'000 nodes and more
+    const OrderProblem problem = craneLikeProblem(seed, 35, 0.3);
+    OrderLimits limits;
+    limits.nodes = 50'000;
+    const auto answer = solveOrder(problem, limits);
+    ASSERT_TRUE(answer);
+    EXPECT_EQ(answer->status, OrderStatus::optimal) << seed;
+    EXPECT_EQ(checkOrder(problem, answer->order), Checked(answer->cost));
+  }
+}
+
+TEST(SolveOrder, WhatMayFollowWhatIsAskedAgainForEachBetterOrder) {
+  for (unsigned seed : {5, 63}) { // asked only once: more than 300'000 nodes
+    OrderLimits limits;
+    limits.nodes = 100'000;
+    EXPECT_EQ(solveOrder(craneLikeProblem(seed, 32, 0.3), limits)->status, OrderStatus::optimal) << seed;
+  }
+}
+
 TEST(SolveOrder, MoreItemsThanAWordHasBitsAreProven) {
   OrderProblem problem = classLikeProblem(1, 150, 30); // sets of more than one word
   const auto answer = solveOrder(problem);

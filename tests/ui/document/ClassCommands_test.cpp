@@ -27,6 +27,29 @@ TEST_F(Commands, AnUnknownMovementIsNotInserted) {
   EXPECT_EQ(entries(), 3);
 }
 
+TEST_F(Commands, AReplacedStepKeepsItsPlaceAndItsId) {
+  Swap swap;
+  swap.movement = open.document.knowledge().catalogue.find(MovementId{"roll-up"});
+  open.commands.replaceStep(b, swap);
+  EXPECT_EQ(open.movements(), (Names{"hundred", "roll-up", "clam"}));
+  EXPECT_EQ(placeOf(open.document.plan(), b), (Place{0, 1}));
+  EXPECT_EQ(entries(), 4);
+  EXPECT_EQ(open.document.undoStack()->undoText(), QStringLiteral("Roll up in place of Saw"));
+  open.document.undoStack()->undo();
+  EXPECT_EQ(open.movements(), (Names{"hundred", "saw", "clam"}));
+}
+
+TEST_F(Commands, AReplacementIsAskedForWhenASingleStepIsSelected) {
+  std::vector<StepId> asked;
+  QObject::connect(&open.commands, &ClassCommands::replacementsWanted, [&](StepId step) { asked.push_back(step); });
+  open.selection.set({a, b}, b);
+  open.commands.wantReplacements();
+  EXPECT_TRUE(asked.empty());
+  open.selection.select(b);
+  open.commands.wantReplacements();
+  EXPECT_EQ(asked, std::vector<StepId>{b});
+}
+
 TEST_F(Commands, NudgingCrossesSectionsAndStopsAtTheEnds) {
   open.selection.select(b);
   open.commands.nudgeSelected(1);

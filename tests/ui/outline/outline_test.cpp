@@ -4,8 +4,10 @@
 #include "ui/outline/OutlineView.h"
 #include "ui/text/VocabularyText.h"
 
+#include <QContextMenuEvent>
 #include <QDropEvent>
 #include <QLineEdit>
+#include <QMenu>
 #include <QSpinBox>
 #include <QTest>
 #include <gmock/gmock.h>
@@ -218,6 +220,34 @@ TEST_F(Outline, FollowsUndoAndRedo) {
   EXPECT_EQ(model().rowCount(model().indexOfSection(2)), 8);
   document.undoStack()->redo();
   EXPECT_EQ(model().rowCount(model().indexOfSection(2)), 7);
+}
+
+TEST_F(Outline, ItsMenusAskToTidyStepsAndSections) {
+  std::vector<StepId> wanted;
+  QObject::connect(&view, &OutlineView::tidyWanted, [&](const std::vector<StepId>& steps) { wanted = steps; });
+  const auto tidy = [&](const QModelIndex& index) -> QAction* {
+    const QPoint at = view.visualRect(index).center();
+    QContextMenuEvent event(QContextMenuEvent::Mouse, at, view.viewport()->mapToGlobal(at));
+    QApplication::sendEvent(view.viewport(), &event);
+    for (QAction* action : view.findChildren<QMenu*>().back()->actions())
+      if (action->text().startsWith(QStringLiteral("Tidy")))
+        return action;
+    return nullptr;
+  };
+  selection.select(stepOf("saw"));
+  QAction* steps = tidy(at("saw"));
+  ASSERT_TRUE(steps);
+  EXPECT_FALSE(steps->isEnabled()); // one alone has no order
+  const std::vector<StepId> two{document.plan().sections[2].steps[0].id, document.plan().sections[2].steps[1].id};
+  selection.set(two, two.front());
+  steps = tidy(model().indexOf(two.front(), OutlineColumn::name));
+  ASSERT_TRUE(steps && steps->isEnabled());
+  steps->trigger();
+  EXPECT_EQ(wanted, two);
+  QAction* whole = tidy(model().indexOfSection(2));
+  ASSERT_TRUE(whole && whole->isEnabled());
+  whole->trigger();
+  EXPECT_EQ(wanted.size(), document.plan().sections[2].steps.size());
 }
 
 } // namespace

@@ -23,7 +23,10 @@ struct ComposeWords : testing::Test {
   }
   ComposeNames names() const { return {knowledge, roster, wishes}; }
   std::string said(const Obstacle& obstacle) const { return text(obstacle, names()).toStdString(); }
-  std::string said(const ComposeReason& reason) const { return text(reason, names()).toStdString(); }
+  // Seconds stay with their number: the space between is one that does not break.
+  std::string said(const Reasons& reasons) const {
+    return text(reasons, names()).replace(QChar::Nbsp, QLatin1Char(' ')).toStdString();
+  }
   static Obstacle about(ObstacleKind kind, const char* movement = "", const char* neededFor = "") {
     Obstacle obstacle;
     obstacle.kind = kind;
@@ -100,18 +103,6 @@ TEST_F(ComposeWords, WhatIsFoundOnlyWithoutAWishIsSaidOfEachWish) {
 
 TEST_F(ComposeWords, EveryKindHasItsOwnWords) {
   std::set<QString> words;
-  for (std::size_t i = 0; i < kWordCount<ComposeReasonKind>; ++i) {
-    ComposeReason reason;
-    reason.kind = static_cast<ComposeReasonKind>(i);
-    reason.movement = MovementId{"curl"};
-    reason.region = Region::hips;
-    reason.prop = Prop::ring;
-    const QString word = text(reason, names());
-    EXPECT_FALSE(word.contains(QLatin1Char('%'))) << word.toStdString();
-    words.insert(word);
-  }
-  EXPECT_EQ(words.size(), kWordCount<ComposeReasonKind>);
-  words.clear();
   for (std::size_t i = 0; i < kWordCount<ComposePart>; ++i)
     words.insert(text(static_cast<ComposePart>(i)));
   EXPECT_EQ(words.size(), kWordCount<ComposePart>);
@@ -130,28 +121,32 @@ TEST_F(ComposeWords, EveryKindHasItsOwnWords) {
   EXPECT_EQ(words.size(), 4U);
 }
 
-TEST_F(ComposeWords, ReasonsNameWhatTheyAreAbout) {
-  ComposeReason reason;
-  reason.kind = ComposeReasonKind::neededFor;
-  reason.movement = MovementId{"roll"};
-  EXPECT_EQ(said(reason), "needed before roll");
-  reason.kind = ComposeReasonKind::focus;
-  reason.spine = SpineAction::extension;
-  EXPECT_EQ(said(reason), "gives time to the focus (arch)");
-  reason.kind = ComposeReasonKind::cautioned;
-  reason.rule = &spoken;
-  EXPECT_EQ(said(reason), "in this option, as written it brings a caution for everybody (ache)");
-  reason.person = PersonId{"ida"};
-  EXPECT_EQ(said(reason), "in this option, as written it brings a caution for I.D. (ache)");
-  ComposeReason wished;
-  EXPECT_EQ(text(ComposeReasons{StepId{1}, {wished, reason}}, names()).toStdString(),
-            "wished for; in this option, as written it brings a caution for I.D. (ache)");
-  ComposeReason hips, waist;
-  hips.kind = waist.kind = ComposeReasonKind::focus;
-  hips.region = Region::hips;
-  waist.region = Region::waist;
-  EXPECT_EQ(text(ComposeReasons{StepId{1}, {wished, hips, waist}}, names()).toStdString(),
-            "wished for; gives time to the focus (hips, waist)");
+TEST_F(ComposeWords, ReasonsNameWhatIsAskedAndTheBestOtherOne) {
+  Reasons reasons;
+  EXPECT_EQ(said(reasons), "nothing else could be in its place");
+  reasons.included = true;
+  reasons.neededBy = {MovementId{"roll"}, MovementId{"fold"}};
+  reasons.instead = knowledge.catalogue.find(MovementId{"curl"});
+  reasons.others = 2;
+  EXPECT_EQ(said(reasons), "wished for; needed before roll, fold; curl in its place would be as good");
+  reasons.included = false;
+  reasons.neededBy.clear();
+  reasons.shares = {{ComposePart::effortArc, Seconds(12)},
+                    {ComposePart::moving, Seconds(4.4)},
+                    {ComposePart::focus, Seconds(0.3)},
+                    {ComposePart::screening, Seconds(-3)}};
+  reasons.worse = Seconds(13.7);
+  EXPECT_EQ(said(reasons), "curl in its place would be worse by 14 s (effort off the arc 12 s, moving about 4.4 s; "
+                           "better: cautions 3 s)");
+  reasons.option = findOption(*reasons.instead, OptionId{"low"});
+  reasons.shares.resize(1);
+  reasons.worse = Seconds(12);
+  EXPECT_EQ(said(reasons), "curl (Head down) in its place would be worse by 12 s (effort off the arc 12 s)");
+  reasons.shares = {{ComposePart::screening, Seconds(-3)}};
+  reasons.worse = Seconds(-3);
+  EXPECT_EQ(said(reasons), "curl (Head down) in its place would be better by 3 s (better: cautions 3 s)");
+  reasons.kept = true;
+  EXPECT_EQ(said(reasons), "it was there");
 }
 
 TEST_F(ComposeWords, CostsAreToldFromTheDearest) {

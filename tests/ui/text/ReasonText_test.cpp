@@ -1,45 +1,54 @@
-#include "tests/support/RealKnowledge.h"
+// What is said of why a step of a composed class is there, word by word.
+#include "tests/support/SmallKnowledge.h"
 #include "ui/text/ReasonText.h"
 
 #include <gtest/gtest.h>
+#include <set>
 
-namespace matwright {
+namespace matwright::test {
 namespace {
 
-Reasons againstSwimming() {
-  Reasons reasons;
-  reasons.others = 12;
-  reasons.instead = test::realKnowledge().catalogue.find(MovementId{"swimming"});
-  reasons.shares = {{ComposePart::moving, Seconds(9)}, {ComposePart::focus, Seconds(-2.4)}};
-  reasons.worse = Seconds(6.6);
-  return reasons;
+struct ReasonWords : testing::Test {
+  Knowledge knowledge = smallKnowledge();
+  std::vector<Person> roster{person("ida")};
+  ClassWishes wishes;
+  Rule spoken = rule("r", Scope::step, Level::leaveOut, {}, "ache");
+
+  ReasonWords() {
+    roster[0].initials = "I.D.";
+    knowledge.rules.conditions = {condition("ache")};
+  }
+  QString said(const ComposeReason& reason) const { return text(reason, ComposeNames{knowledge, roster, wishes}); }
+};
+
+TEST_F(ReasonWords, EveryKindHasItsOwn) {
+  std::set<QString> words;
+  for (std::size_t i = 0; i < kWordCount<ComposeReasonKind>; ++i) {
+    ComposeReason reason;
+    reason.kind = static_cast<ComposeReasonKind>(i);
+    reason.movement = MovementId{"curl"};
+    reason.region = Region::hips;
+    reason.prop = Prop::ring;
+    EXPECT_FALSE(said(reason).contains(QLatin1Char('%'))) << said(reason).toStdString();
+    words.insert(said(reason));
+  }
+  EXPECT_EQ(words.size(), kWordCount<ComposeReasonKind>);
 }
 
-// Seconds are parted from their numbers by a space that does not break.
-std::string comparison(const Reasons& reasons) {
-  return comparisonText(reasons, test::realKnowledge()).replace(QChar::Nbsp, QLatin1Char(' ')).toStdString();
-}
-
-TEST(ReasonText, SaysWhatTheBestOtherOneWouldCost) {
-  EXPECT_EQ(comparison(againstSwimming()),
-            "The best of 12 others in its place: Swimming. The class would cost 6.6 s more "
-            "with it. More: moving about 9 s. Less: short of the focus 2.4 s.");
-}
-
-TEST(ReasonText, AnotherOneMayBeBetterOrAsGood) {
-  Reasons reasons = againstSwimming();
-  reasons.worse = Seconds(-3);
-  EXPECT_NE(comparison(reasons).find("3 s less with it"), std::string::npos);
-  reasons.worse = Seconds(0.2);
-  EXPECT_NE(comparison(reasons).find("as good with it"), std::string::npos);
-}
-
-TEST(ReasonText, ThereMayBeNoOtherOrNothingChosen) {
-  EXPECT_NE(comparison(Reasons{}).find("No other movement"), std::string::npos);
-  Reasons kept;
-  kept.kept = true;
-  EXPECT_NE(comparison(kept).find("kept"), std::string::npos);
+TEST_F(ReasonWords, NameWhatTheyAreAbout) {
+  ComposeReason reason;
+  reason.kind = ComposeReasonKind::neededFor;
+  reason.movement = MovementId{"roll"};
+  EXPECT_EQ(said(reason), QStringLiteral("needed before roll"));
+  reason.kind = ComposeReasonKind::focus;
+  reason.spine = SpineAction::extension;
+  EXPECT_EQ(said(reason), QStringLiteral("gives time to the focus (arch)"));
+  reason.kind = ComposeReasonKind::cautioned;
+  reason.rule = &spoken;
+  EXPECT_EQ(said(reason), QStringLiteral("in this option, as written it brings a caution for everybody (ache)"));
+  reason.person = PersonId{"ida"};
+  EXPECT_EQ(said(reason), QStringLiteral("in this option, as written it brings a caution for I.D. (ache)"));
 }
 
 } // namespace
-} // namespace matwright
+} // namespace matwright::test

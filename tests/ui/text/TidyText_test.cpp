@@ -51,8 +51,9 @@ TEST(TidyText, WithWishesTheShortestIsNotClaimed) {
     EXPECT_FALSE(said.contains(QStringLiteral("hortest"))) << said.toStdString();
   }
   TidyResult bounded = resultWith(TidyStatus::bounded);
-  bounded.after.wished = Seconds(30);
-  EXPECT_TRUE(outcomeText(bounded, wishes).endsWith(QStringLiteral("wishes counted in.")));
+  bounded.after = {Seconds(150), 9, Seconds(30)};
+  EXPECT_TRUE(plain(outcomeText(bounded, wishes))
+                  .endsWith(QStringLiteral("With wishes it comes to 180 s; no order can be below 142 s.")));
 }
 
 TEST(TidyText, WhatIsSavedAndWhatIsMoreIsSaid) {
@@ -61,6 +62,11 @@ TEST(TidyText, WhatIsSavedAndWhatIsMoreIsSaid) {
   EXPECT_EQ(plain(savedText({Seconds(140), 18, {}}, {Seconds(141), 19, {}})),
             QStringLiteral("1 s more moving, 1 change of position more"));
   EXPECT_EQ(savedText({Seconds(140), 18, {}}, {Seconds(140), 18, Seconds(30)}), QString());
+}
+
+TEST(TidyText, WhatIsSavedIsTheDifferenceOfTheNumbersThatAreShown) {
+  EXPECT_EQ(plain(savedText({Seconds(243.4), 2, {}}, {Seconds(163.8), 2, {}})), QStringLiteral("79 s less moving"));
+  EXPECT_EQ(savedText({Seconds(243.4), 2, {}}, {Seconds(243.3), 2, {}}), QString());
 }
 
 TEST(TidyText, ACostNamesItsWishesOnlyWhereThereAreSome) {

@@ -4,6 +4,8 @@
 #include "tests/ui/tidy/Untidy.h"
 #include "ui/controls/LevelMark.h"
 #include "ui/controls/MarkedTree.h"
+#include "ui/text/TidyText.h"
+#include "ui/text/VocabularyText.h"
 #include "ui/tidy/TidyDialog.h"
 #include "ui/tidy/TidyTerrains.h"
 
@@ -55,9 +57,13 @@ TEST_F(Tidying, ItSearchesAtOnceWhenItIsOpened) {
   ASSERT_TRUE(ends());
   ASSERT_TRUE(dialog->search().found());
   EXPECT_TRUE(says("Shortest possible (proven)"));
-  EXPECT_TRUE(says("less moving, 2 changes of position fewer"));
+  const TidyCost before = dialog->search().found()->result.before, after = dialog->search().found()->result.after;
+  EXPECT_LT(after.changes, before.changes);
+  EXPECT_TRUE(testing::saysIn(*dialog, withCapital(savedText(before, after))));
+  EXPECT_TRUE(testing::saysIn(
+      *dialog, QStringLiteral("%1 \u2192 %2").arg(secondsText(before.moving), secondsText(after.moving))));
   EXPECT_TRUE(use().isEnabled());
-  EXPECT_EQ(headings(), QStringList{QStringLiteral("What moves, and why (1)")});
+  EXPECT_TRUE(headings().contains(QStringLiteral("What moves, and why (1)")));
 }
 
 TEST_F(Tidying, UsingTheOrderIsOneEntryAndOneUndo) {
@@ -132,7 +138,7 @@ TEST_F(Tidying, StopKeepsTheBestSoFar) {
   EXPECT_FALSE(use().isEnabled());
   button("&Stop").click();
   ASSERT_TRUE(ends());
-  EXPECT_TRUE(says("Stopped: the best until then. No order can be below"));
+  EXPECT_TRUE(says("Stopped: the best until then. With wishes it comes to"));
   EXPECT_FALSE(button("&Stop").isEnabled());
   EXPECT_TRUE(use().isEnabled());
   const ClassPlan best = dialog->search().found()->result.plan;

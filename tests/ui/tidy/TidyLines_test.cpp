@@ -1,11 +1,16 @@
 #include "tests/ui/tidy/Untidy.h"
-#include "tests/ui/timeline/Terrains.h"
 #include "ui/tidy/TidyLines.h"
 
 #include <algorithm>
 
 namespace matwright {
 namespace {
+
+// Every sign is 6 wide and a line 14 high: nothing depends on an installed font.
+TerrainFonts plainFonts() {
+  const TextMeasure measure{[](const QString& text) { return 6.0 * static_cast<qreal>(text.size()); }, 14};
+  return {measure, measure, measure};
+}
 
 // A class drawn at random, and the same with two steps of its second section in each other's place.
 struct Swapped {
@@ -28,14 +33,34 @@ Swapped swapped(unsigned seed, int steps) {
   return made;
 }
 
+struct Staged {
+  TidyStage stage;
+  std::vector<TidyMove> moves;
+  QSizeF size;
+  std::string name;
+};
+
+const std::vector<Staged>& manyStages() {
+  static const std::vector<Staged> stages = [] {
+    std::vector<Staged> made;
+    for (const int steps : {8, 16, 40}) {
+      const Swapped one = swapped(static_cast<unsigned>(steps), steps);
+      for (const QSizeF size : {QSizeF(620, 300), QSizeF(900, 460), QSizeF(1500, 760)})
+        for (const double zoom : {1.0, 3.0})
+          made.push_back({stageOf(one.before, one.after, plainFonts(), size, zoom), one.moves, size,
+                          std::to_string(size.width()) + " wide, " + std::to_string(steps) + " steps, zoom " +
+                              std::to_string(zoom)});
+    }
+    return made;
+  }();
+  return stages;
+}
+
 template <class Check> void forManyStages(Check check) {
-  for (const QSizeF size : {QSizeF(620, 300), QSizeF(900, 460), QSizeF(1500, 760)})
-    for (const int steps : {8, 16, 40})
-      for (const double zoom : {1.0, 3.0}) {
-        const Swapped made = swapped(static_cast<unsigned>(steps), steps);
-        SCOPED_TRACE(::testing::Message() << size.width() << " wide, " << steps << " steps, zoom " << zoom);
-        check(stageOf(made.before, made.after, plainFonts(), size, zoom), made.moves, size);
-      }
+  for (const Staged& staged : manyStages()) {
+    SCOPED_TRACE(staged.name);
+    check(staged.stage, staged.moves, staged.size);
+  }
 }
 
 TEST(TidyLines, BothTerrainsAreOnOneScaleWithOneGutter) {
@@ -54,6 +79,17 @@ TEST(TidyLines, BothFitAtTheFirstZoomAndNoneLiesOnTheOther) {
       EXPECT_LE(stage.size.height(), size.height());
     }
   });
+}
+
+TEST(TidyLines, InALowViewBlocksAreLowRatherThanOutOfSight) {
+  const Swapped made = swapped(16, 16);
+  const TidyStage roomy = stageOf(made.before, made.after, plainFonts(), {960, 640}, 1);
+  const TidyStage low = stageOf(made.before, made.after, plainFonts(), {960, 480}, 1);
+  EXPECT_FALSE(roomy.after.frame().dense);
+  EXPECT_TRUE(low.after.frame().dense);
+  EXPECT_LE(low.size.height(), 480);
+  for (const Block& block : low.after.blocks())
+    EXPECT_GE(block.rect.height(), 17);
 }
 
 TEST(TidyLines, OneTerrainHasTheRulerForBoth) {
@@ -88,7 +124,7 @@ TEST(TidyLines, ALineLeadsFromBlockToBlock) {
 
 TEST(TidyLines, ALineCrossesNoOtherBlock) {
   forManyStages([](const TidyStage& stage, const std::vector<TidyMove>& moves, QSizeF) {
-    const auto& points = linesOf(stage, moves)[0].points;
+    const auto points = linesOf(stage, moves)[0].points;
     for (const Block& block : stage.before.blocks())
       if (block.id != moves[0].step) {
         EXPECT_FALSE(block.rect.contains(QPointF(points[0].x(), block.rect.center().y())));

@@ -94,7 +94,7 @@ TEST_F(Asking, EachBoxIsAWishOfItsOwn) {
 }
 
 TEST_F(Asking, PinsAreListedAndCanBeReleased) {
-  const QToolButton* pins = question.findChild<QToolButton*>();
+  const QToolButton* pins = question.pins();
   EXPECT_FALSE(pins->isEnabled());
   question.pin(StepId{2}, true);
   question.pin(StepId{2}, true);

@@ -1,6 +1,7 @@
 // Classes to be tidied, over the real knowledge.
 #pragma once
 
+#include "core/tidy/Tidy.h"
 #include "tests/support/Documents.h"
 #include "tests/support/RandomClass.h"
 

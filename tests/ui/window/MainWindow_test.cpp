@@ -9,6 +9,7 @@
 #include "ui/print/TextPreview.h"
 #include "ui/rules/RulesWorkspace.h"
 #include "ui/text/LoadText.h"
+#include "ui/tidy/TidyDialog.h"
 #include "ui/timeline/TerrainView.h"
 
 #include <QAbstractButton>
@@ -16,6 +17,7 @@
 #include <QFileDialog>
 #include <QLineEdit>
 #include <QListView>
+#include <QListWidget>
 #include <QMessageBox>
 #include <QPointer>
 #include <QPushButton>
@@ -188,6 +190,33 @@ TEST_F(Window, KeysOnTheTerrainEditTheSelectedStepAndUndoTakesItBack) {
   while (document().undoStack()->canUndo())
     document().undoStack()->undo();
   EXPECT_EQ(document().plan(), before);
+}
+
+TEST_F(Window, AStepIsReplacedFromTheTerrainByKeysAloneAndTheKeyboardStaysThere) {
+  const ClassPlan before = document().plan();
+  const StepId step = stepAt(1, 0);
+  terrain().selectStep(step);
+  terrain().setFocus();
+  auto* list = window->findChild<QListWidget*>(QStringLiteral("replacements"));
+  ASSERT_TRUE(list);
+  QTest::keyClick(&terrain(), Qt::Key_R, Qt::ControlModifier);
+  ASSERT_TRUE(list->isVisible() && list->hasFocus());
+  QTest::keyClick(list, Qt::Key_Return);
+  EXPECT_NE(findStep(document().plan(), step)->movement, findStep(before, step)->movement);
+  EXPECT_EQ(document().undoStack()->count(), 1);
+  EXPECT_FALSE(list->isVisible());
+  EXPECT_TRUE(terrain().hasFocus());
+  document().undoStack()->undo();
+  EXPECT_EQ(document().plan(), before);
+}
+
+TEST_F(Window, ReplacingIsForASingleStep) {
+  QAction* replace = action(QStringLiteral("Replace this Step"));
+  terrain().selectStep(stepAt(1, 0));
+  EXPECT_TRUE(replace->isEnabled());
+  action(QStringLiteral("Select All Steps"))->trigger();
+  EXPECT_FALSE(replace->isEnabled());
+  EXPECT_TRUE(action(QStringLiteral("Duplicate"))->isEnabled());
 }
 
 TEST_F(Window, DraggingABlockMovesItsStepAsOneEntry) {
@@ -399,6 +428,34 @@ TEST_F(WindowTest, RedFlagsAreThoseOfTheKnowledgeInForce) {
   open->trigger();
   EXPECT_TRUE(page->isVisible());
   EXPECT_EQ(window->findChildren<TextPreview*>().size(), 1);
+}
+
+TEST_F(Window, TheOrderIsTidiedForWhatIsSelected) {
+  QAction* tidy = action(QStringLiteral("Tidy the Order"));
+  ASSERT_TRUE(tidy);
+  tidy->trigger();
+  auto* dialog = window->findChild<TidyDialog*>();
+  ASSERT_TRUE(dialog && dialog->isVisible());
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog->search().isSearching(); }, 60000));
+  EXPECT_FALSE(dialog->search().found()->request.section);
+  const std::size_t before = steps();
+  dialog->accept();
+  // All steps of one section are that section; the dialog is the same.
+  std::vector<StepId> main;
+  for (const Step& step : document().plan().sections[2].steps)
+    main.push_back(step.id);
+  Q_EMIT window->findChild<OutlineView*>()->tidyWanted(main);
+  EXPECT_EQ(window->findChildren<TidyDialog*>().size(), 1);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !dialog->search().isSearching(); }, 60000));
+  EXPECT_EQ(dialog->search().found()->request.section, 2U);
+  EXPECT_EQ(steps(), before);
+}
+
+TEST_F(Window, NoOtherActionHasTheKeysOfTidying) {
+  int found = 0;
+  for (const QAction* candidate : window->findChildren<QAction*>())
+    found += candidate->shortcuts().contains(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T)) ? 1 : 0;
+  EXPECT_EQ(found, 1);
 }
 
 } // namespace

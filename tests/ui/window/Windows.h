@@ -14,7 +14,7 @@ namespace matwright {
 
 inline Date windowDay() { return Date{std::chrono::year{2026}, std::chrono::month{11}, std::chrono::day{26}}; }
 
-struct WindowTest : testing::Test {
+struct WindowTest : ::testing::Test {
   QTemporaryDir folder;
   std::unique_ptr<Settings> settings;
   std::unique_ptr<MainWindow> window;
