@@ -19,6 +19,7 @@ FormPart::FormPart(const QString& title, QWidget* body, bool open, QWidget* pare
   head->setSpacing(8);
   head->addWidget(button_);
   head->addWidget(summary_, 1);
+  head->addStretch();
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
@@ -36,6 +37,7 @@ void FormPart::show() {
   button_->setAccessibleName(title_);
   button_->setAccessibleDescription(summary_->text());
   body_->setVisible(open);
+  summary_->setVisible(!open);
 }
 
 void FormPart::setSummary(const QString& summary) {

@@ -35,7 +35,7 @@ ObstacleList::ObstacleList(QWidget* parent) : QScrollArea(parent), column_(nullp
   setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   auto* page = new QWidget;
   column_ = new QVBoxLayout(page);
-  column_->setContentsMargins(16, 14, 16, 14);
+  column_->setContentsMargins(12, 4, 16, 14);
   setWidget(page);
   setAccessibleName(tr("What is in the way"));
 }
@@ -46,7 +46,6 @@ void ObstacleList::show(const Composed& composed, std::span<const Person> roster
   auto* column = new QVBoxLayout(shown_);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(8);
-  column->addWidget(titleLabel(text(composed.result.status)));
   column->addWidget(softLabel(leadText(composed.result)));
   const ComposeNames names{*composed.knowledge, roster, composed.wishes};
   for (const Obstacle& obstacle : composed.result.obstacles) {

@@ -9,6 +9,11 @@
 #include <algorithm>
 
 namespace matwright {
+namespace {
+
+constexpr int kMostRead = 200;
+
+} // namespace
 
 std::vector<ClassOnFile> classesOnFile(const QString& studio, const QString& but) {
   std::vector<ClassOnFile> classes;
@@ -17,7 +22,7 @@ std::vector<ClassOnFile> classesOnFile(const QString& studio, const QString& but
   const QString own = QDir(studio).filePath(QStringLiteral("classes"));
   const QFileInfoList files =
       QDir(QFileInfo::exists(own) ? own : studio).entryInfoList({QStringLiteral("*.json")}, QDir::Files, QDir::Time);
-  for (const QFileInfo& file : files.mid(0, kMostOnFile)) {
+  for (const QFileInfo& file : files.mid(0, kMostRead)) {
     if (file.absoluteFilePath() == QFileInfo(but).absoluteFilePath())
       continue;
     const auto read = readClass(nativePath(file.absoluteFilePath()));
@@ -27,6 +32,8 @@ std::vector<ClassOnFile> classesOnFile(const QString& studio, const QString& but
   }
   std::stable_sort(classes.begin(), classes.end(),
                    [](const ClassOnFile& a, const ClassOnFile& b) { return a.date > b.date; });
+  if (classes.size() > ClassWishes::kMostRecent)
+    classes.erase(classes.begin() + ClassWishes::kMostRecent, classes.end());
   return classes;
 }
 

@@ -16,9 +16,8 @@ struct ClassOnFile {
   friend bool operator==(const ClassOnFile&, const ClassOnFile&) = default;
 };
 
-// The classes of a studio that have steps, the last one first; no more than kMostOnFile, those written last. One file
-// can be left out: that of the open class. What cannot be read is passed over.
-inline constexpr int kMostOnFile = 60;
+// The classes of a studio that have steps, the last one first; as many as can be wished to vary from. One file can be
+// left out: that of the open class. What cannot be read is passed over, and of very many those written last are read.
 std::vector<ClassOnFile> classesOnFile(const QString& studio, const QString& but);
 
 } // namespace matwright

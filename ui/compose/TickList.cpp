@@ -1,55 +1,79 @@
 #include "ui/compose/TickList.h"
 
+#include "ui/controls/Labels.h"
+
+#include <QCheckBox>
+#include <QGridLayout>
 #include <QSignalBlocker>
 
 namespace matwright {
 namespace {
 
-constexpr int kKeyRole = Qt::UserRole + 1;
-constexpr int kMostLines = 6;
+// Words beside a box, which a click on them ticks.
+class WordLabel : public QLabel {
+public:
+  WordLabel(const QString& words, QCheckBox* box) : QLabel(words), box_(box) {
+    setTextFormat(Qt::PlainText);
+    setWordWrap(true);
+  }
+
+protected:
+  void mousePressEvent(QMouseEvent*) override { box_->click(); }
+
+private:
+  QCheckBox* box_;
+};
 
 } // namespace
 
-TickList::TickList(const QString& name, QWidget* parent) : QListWidget(parent) {
+TickList::TickList(const QString& name, QWidget* parent) : QWidget(parent) {
   setAccessibleName(name);
-  setWordWrap(true);
-  setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  setSizePolicy(QSizePolicy::Preferred, QSizePolicy::Fixed);
-  connect(this, &QListWidget::itemChanged, this, &TickList::changed);
+  auto* column = new QVBoxLayout(this);
+  column->setContentsMargins(0, 0, 0, 0);
 }
 
 void TickList::setWords(const std::vector<TickWord>& words) {
+  if (page_ && words == words_)
+    return;
   const QStringList before = ticked();
-  const QSignalBlocker quiet(this);
-  clear();
+  delete page_;
+  page_ = new QWidget;
+  words_ = words;
+  boxes_.clear();
+  auto* grid = new QGridLayout(page_);
+  grid->setContentsMargins(0, 0, 0, 0);
+  grid->setHorizontalSpacing(8);
+  grid->setVerticalSpacing(2);
+  grid->setColumnStretch(1, 1);
+  int row = 0;
   for (const TickWord& word : words) {
-    auto* item = new QListWidgetItem(
-        word.about.isEmpty() ? word.name : QStringLiteral("%1 \u00b7 %2").arg(word.name, word.about), this);
-    item->setData(kKeyRole, word.key);
-    item->setFlags(Qt::ItemIsEnabled | Qt::ItemIsSelectable | Qt::ItemIsUserCheckable);
-    item->setCheckState(Qt::Unchecked);
+    auto* box = new QCheckBox;
+    box->setAccessibleName(word.name);
+    box->setAccessibleDescription(word.about);
+    grid->addWidget(box, row, 0, Qt::AlignTop);
+    grid->addWidget(new WordLabel(word.name, box), row++, 1);
+    if (!word.about.isEmpty())
+      grid->addWidget(softLabel(word.about), row++, 1);
+    connect(box, &QCheckBox::toggled, this, &TickList::changed);
+    boxes_.push_back(box);
   }
+  layout()->addWidget(page_);
   setTicked(before);
-  updateGeometry();
 }
 
 QStringList TickList::ticked() const {
   QStringList keys;
-  for (int row = 0; row < count(); ++row)
-    if (item(row)->checkState() == Qt::Checked)
-      keys << item(row)->data(kKeyRole).toString();
+  for (std::size_t i = 0; i < boxes_.size(); ++i)
+    if (boxes_[i]->isChecked())
+      keys << words_[i].key;
   return keys;
 }
 
 void TickList::setTicked(const QStringList& keys) {
-  const QSignalBlocker quiet(this);
-  for (int row = 0; row < count(); ++row)
-    item(row)->setCheckState(keys.contains(item(row)->data(kKeyRole).toString()) ? Qt::Checked : Qt::Unchecked);
-}
-
-QSize TickList::sizeHint() const {
-  const int line = count() > 0 ? sizeHintForRow(0) : fontMetrics().height() + 6;
-  return {240, std::min(std::max(count(), 1), kMostLines) * line + 4};
+  for (std::size_t i = 0; i < boxes_.size(); ++i) {
+    const QSignalBlocker quiet(boxes_[i]);
+    boxes_[i]->setChecked(keys.contains(words_[i].key));
+  }
 }
 
 } // namespace matwright

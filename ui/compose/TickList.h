@@ -2,12 +2,15 @@
 
 #include "ui/compose/TickFlow.h"
 
-#include <QListWidget>
+#include <QStringList>
+
+class QCheckBox;
+class QGridLayout;
 
 namespace matwright {
 
-// Words to tick, one line each, with what is to be known of them; as high as its lines, up to a few.
-class TickList : public QListWidget {
+// Words to tick, one below the other, each with what is to be known of it below its name. Long ones wrap.
+class TickList : public QWidget {
   Q_OBJECT
 
 public:
@@ -17,11 +20,13 @@ public:
   QStringList ticked() const;                        // keys, in their order
   void setTicked(const QStringList& keys);           // emits nothing; keys that are no words are left out of account
 
-  QSize sizeHint() const override;
-  QSize minimumSizeHint() const override { return {80, sizeHint().height()}; }
-
 Q_SIGNALS:
   void changed(); // by the user
+
+private:
+  std::vector<TickWord> words_;
+  std::vector<QCheckBox*> boxes_; // by word
+  QWidget* page_ = nullptr;
 };
 
 } // namespace matwright

@@ -232,7 +232,7 @@ void WishesForm::showChallenge() {
 }
 
 void WishesForm::summarise() {
-  sectionsPart_->setSummary(sectionsPart_->isOpen() ? QString() : sections_->summary());
+  sectionsPart_->setSummary(sections_->summary());
   QStringList focus;
   for (const TickFlow* flow : {regions_, spine_, skills_})
     if (const QString words = flow->summary(); !words.isEmpty())
