@@ -76,13 +76,13 @@ TEST(Remedies, WhatIsTooHard) {
 TEST(Remedies, WhatIsNotAtHand) {
   ClassWishes wishes = shortWishes();
   const auto& movements = testing::knowledge()->catalogue.movements();
-  const auto roller = std::find_if(movements.begin(), movements.end(), [](const Movement& movement) {
-    const auto needsIt = [&](const Option& option) { return propsOf(movement, &option) == PropSet{Prop::roller}; };
-    return movement.props == PropSet{Prop::roller} &&
+  const auto ball = std::find_if(movements.begin(), movements.end(), [](const Movement& movement) {
+    const auto needsIt = [&](const Option& option) { return propsOf(movement, &option) == PropSet{Prop::ball}; };
+    return movement.props == PropSet{Prop::ball} &&
            std::all_of(movement.options.begin(), movement.options.end(), needsIt);
   });
-  ASSERT_NE(roller, movements.end());
-  wishes.include = {roller->id};
+  ASSERT_NE(ball, movements.end());
+  wishes.include = {ball->id};
   expectCured(wishes, ObstacleKind::propMissing);
   const auto wall = std::find_if(movements.begin(), movements.end(), [](const Movement& movement) {
     return movement.repertoire == Repertoire::wall && movement.props.empty();
