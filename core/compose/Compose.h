@@ -102,7 +102,7 @@ struct Shortfall {
 
 enum class ComposeStatus {
   composed,   // a class that keeps all of it
-  impossible, // proven: no class does; `obstacles` says why
+  impossible, // proven: no class does of what may be chosen (core/compose/Offer.h); `obstacles` says why
   notFound,   // none was found and it is not proven that there is none; `obstacles` says without what one was, and
               // what is to be left out by cautions that only whole classes show
   cancelled,  // `stop` said so, and there was no class yet

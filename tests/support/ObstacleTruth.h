@@ -50,10 +50,11 @@ public:
       return asked && movement && isNeeded(movement->id, movement->id);
     case ObstacleKind::personKeptOut:
       return isKeptOut(obstacle);
-    case ObstacleKind::tooMuch:
-      return std::abs(obstacle.least.value() - leastOfAll()) < 0.2 && leastOfAll() > wishes_.length.value() + 14.8;
-    case ObstacleKind::tooLittle:
-      return mostOfAll() < wishes_.length.value() - 14.8 && obstacle.most.value() < wishes_.length.value();
+    case ObstacleKind::tooMuch: // of its options only the best few are offered, and the shortest may not be among them
+      return obstacle.least.value() > leastOfAll() - 0.2 && leastOfAll() > wishes_.length.value() + 14.8;
+    case ObstacleKind::tooLittle: // the longest options may not be among them either
+      return obstacle.most.value() < wishes_.length.value() - 14.8 && obstacle.most.value() < sumOfAll(true) + 0.2 &&
+             obstacle.most.value() > sumOfAll(false) - 0.2;
     case ObstacleKind::keptTooLong:
       return obstacle.section &&
              leastOfKept(*obstacle.section) > wishes_.sections[*obstacle.section].length.value() + 29.8;
@@ -91,6 +92,7 @@ public:
       relaxed.people.clear();
       break;
     case Wish::prerequisites:
+      relaxed.known.clear(); // no more can be named than there are
       for (const Movement& movement : knowledge_.catalogue.movements())
         relaxed.known.push_back(movement.id);
       break;
@@ -234,7 +236,8 @@ private:
     }
     return sum;
   }
-  double mostOfAll() {
+  // All that can be chosen in its longest choice, or its shortest, with the longest way to each.
+  double sumOfAll(bool inLongest) {
     double longest = 0;
     const Ways all = ways();
     for (const Position& from : knowledge_.transitions.positions())
@@ -248,7 +251,8 @@ private:
       if (isUsable(movement.id)) {
         const auto& choices = usableChoices(movement);
         const double cue = cueOf(movement, wishes_.pace).value();
-        sum += *std::max_element(choices.begin(), choices.end()) + std::max(0.0, longest - cue);
+        const auto [least, most] = std::minmax_element(choices.begin(), choices.end());
+        sum += (inLongest ? *most : *least) + std::max(0.0, longest - cue);
       }
     return sum;
   }
