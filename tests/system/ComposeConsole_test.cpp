@@ -152,7 +152,8 @@ TEST_F(ComposeConsole, FillsOneSectionOfAClassAnew) {
     const std::vector<std::string> had = movementsOf(before, 2), has = movementsOf(after, 2);
     EXPECT_GT(has.size(), 3U);
     const auto again = [&](const std::string& id) { return std::find(had.begin(), had.end(), id) != had.end(); };
-    EXPECT_LT(std::count_if(has.begin(), has.end(), again), 2) << "others than it had";
+    // Variety has a price and is no must, so one or two may come again.
+    EXPECT_LE(std::count_if(has.begin(), has.end(), again) * 4, std::ssize(has)) << "others than it had";
   }
   for (const char* none : {"0", "5", "Middle"}) {
     const Answer answer = compose(wednesday, {"--complete", outFile(), "--section", none});
